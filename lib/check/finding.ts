@@ -1,0 +1,37 @@
+// A finding is one answer shape for every engine: what, where, how bad, in pilot language, and a witness that anyone can replay.
+import type { Span } from '../gate/syntax.ts';
+
+export type Severity = 'STOP' | 'ANSWER' | 'ADVICE';
+export const SEVERITIES: readonly Severity[] = ['STOP', 'ANSWER', 'ADVICE'];
+
+/** Where a finding points: a step and a field of it, or a field of the procedure itself (step ''). */
+export type Place = { readonly step: string; readonly field: string };
+
+/** No finding without one. `text`: the words in a field; `weight`: a point of the envelope. */
+export type Witness =
+  | { readonly kind: 'text'; readonly field: string; readonly span: Span; readonly quote: string }
+  | { readonly kind: 'absent'; readonly field: string }
+  | { readonly kind: 'order'; readonly first: string; readonly second: string; readonly says: string }
+  | { readonly kind: 'envelope'; readonly at: Readonly<Record<string, number>>; readonly says: string };
+
+export type Finding = {
+  /** Plain-word id of the check, e.g. `flap-above-limit`. */
+  readonly check: string;
+  readonly number: number;
+  readonly severity: Severity;
+  readonly at: Place;
+  /** One sentence in pilot language: what is the matter and what it leads to. */
+  readonly message: string;
+  readonly witness: Witness;
+  /** Same cause, same key: grouped on the screen. */
+  readonly cause: string;
+  readonly fix: Fix | null;
+  /** Fingerprint of all that the check read; an answer is bound to it. */
+  readonly read: string;
+};
+
+/** A certain correction, shown as the change it makes, never applied by itself. */
+export type Fix = { readonly says: string; readonly at: Place; readonly value: string };
+
+/** A check that could not be asked. It never passes in silence. */
+export type NotChecked = { readonly check: string; readonly number: number; readonly because: string };

@@ -1,0 +1,54 @@
+// The frame of the checks. A rule is a value; rules never import rules; a rule may read facts and nothing else.
+import type { Policy } from '../policy/policy.ts';
+import type { Phase, Procedure, Step } from '../procedure/procedure.ts';
+import type { Sheet } from '../aircraft/sheet.ts';
+import type { Fix, Place, Severity, Witness } from './finding.ts';
+
+export type Stage = 'writing' | 'submission' | 'publication' | 'in force';
+export type Kind = 'T' | 'N' | 'X' | 'S' | 'T/N' | 'N/S' | 'X/S' | 'T/X';
+export type Need = 'sheet' | 'policy';
+
+/** What a rule may be given. Facts that are missing are null, and a rule that needs them is then "not checked, because …". */
+export type Facts = { readonly sheet: Sheet | null; readonly policy: Policy | null };
+
+export type Report<Message extends string> = (found: {
+  readonly at: Place;
+  readonly message: Message;
+  readonly data?: Readonly<Record<string, string | number>>;
+  readonly witness: Witness;
+  readonly cause?: string;
+  readonly fix?: Fix;
+  /** Values that the check read beyond the step itself (sheet cells, policy values): an answer is bound to them too. */
+  readonly read?: readonly (string | number)[];
+}) => void;
+
+export type RuleContext = {
+  readonly procedure: Procedure;
+  readonly steps: readonly Step[];
+  readonly sheet: Sheet;
+  readonly policy: Policy;
+};
+
+export type Rule<Message extends string = string> = {
+  readonly id: string;
+  readonly number: number;
+  readonly severity: Severity;
+  readonly kind: Kind;
+  readonly stage: Stage;
+  readonly phases: readonly Phase[] | 'all';
+  readonly title: string;
+  readonly says: string;
+  readonly why: string;
+  /** By report or paragraph number; `seen` false: from memory. */
+  readonly source: { readonly text: string; readonly seen: boolean };
+  readonly needs: readonly Need[];
+  /** `{name}` is filled from `data`. */
+  readonly messages: Readonly<Record<Message, string>>;
+  readonly examples: { readonly bad: string; readonly good: string };
+  readonly run: (context: RuleContext, report: Report<Message>) => void;
+};
+
+/** Gives the compiler the message names; the value goes through as it is. */
+export function defineRule<Message extends string>(rule: Rule<Message>): Rule<Message> {
+  return rule;
+}
