@@ -1,0 +1,2 @@
+export declare function generateClient(): void;
+export declare function generateRouteTypes(): void;

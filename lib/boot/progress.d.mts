@@ -1,0 +1,1 @@
+export declare function step<T>(title: string, deed: () => Promise<T>): Promise<T>;
