@@ -7,7 +7,9 @@ const AXES = ['thrust', 'lateral', 'vertical'] as const;
 
 /** The expected mode line. A word that this step changes is marked, and says so to a screen reader. */
 export function Modes({ expect, chips = false }: { expect: Expect; chips?: boolean }) {
-  const named = AXES.map((axis) => ({ axis, word: words(expect[axis]) })).filter(({ word }) => word !== '' && word !== 'same');
+  const named = AXES.map((axis) => ({ axis, word: words(expect[axis]) })).filter(
+    ({ word }) => word !== '' && word !== 'same',
+  );
   const armed = expect.armed === null || expect.armed === 'same' ? '' : textOfArmed(expect.armed);
   if (named.length === 0 && !armed) {
     return chips ? null : <span className={`${css.line} ${css.armed}`}>same</span>;

@@ -4,7 +4,17 @@ import css from './notice.module.css';
 type Kind = 'stop' | 'answer' | 'advice' | 'healed' | 'note' | 'caution' | 'warning' | 'plain';
 
 /** A boxed sentence. The heading word says what the colour says, so that colour is never alone. */
-export function Notice({ kind = 'plain', word, live, children }: { kind?: Kind; word?: string; live?: boolean; children: ReactNode }) {
+export function Notice({
+  kind = 'plain',
+  word,
+  live,
+  children,
+}: {
+  kind?: Kind;
+  word?: string;
+  live?: boolean;
+  children: ReactNode;
+}) {
   return (
     <div className={`${css.notice} ${kind === 'plain' ? '' : css[kind]}`} role={live ? 'alert' : undefined}>
       {word && <b>{word}</b>}

@@ -2,7 +2,13 @@ import css from './rail.module.css';
 import { across, marginOf, outline, type RailRow, type Scale, sayRow } from './rail-shape.ts';
 
 /** One row of the band rail. Light: all weights. Dark: the weight chosen. The stroke: the target, with its figure. */
-export function Rail(props: { row: RailRow; before: RailRow | null; after: RailRow | null; scale: Scale; weight: string }) {
+export function Rail(props: {
+  row: RailRow;
+  before: RailRow | null;
+  after: RailRow | null;
+  scale: Scale;
+  weight: string;
+}) {
   const { row, before, after, scale, weight } = props;
   if (!row.all && !row.one) {
     return (
@@ -21,7 +27,9 @@ export function Rail(props: { row: RailRow; before: RailRow | null; after: RailR
       <svg className={css.shape} viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
         {row.all && <path className={css.all} d={outline(scale, row.all, before?.all ?? null, after?.all ?? null)} />}
         {row.one && <path className={css.one} d={outline(scale, row.one, before?.one ?? null, after?.one ?? null)} />}
-        {aim !== null && <line className={outside ? `${css.aim} ${css.out}` : css.aim} x1={aim} x2={aim} y1="0" y2="100" />}
+        {aim !== null && (
+          <line className={outside ? `${css.aim} ${css.out}` : css.aim} x1={aim} x2={aim} y1="0" y2="100" />
+        )}
       </svg>
       {row.one && (
         <>

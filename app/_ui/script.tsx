@@ -11,7 +11,15 @@ import css from './script.module.css';
 export type RailOf = { rows: ReadonlyMap<string, RailRow>; scale: Scale; weight: string };
 
 /** A procedure as it will read: cue, who, action and words, expected modes, band. */
-export function Script({ procedure, rail, aside }: { procedure: Procedure; rail: RailOf | null; aside?: (id: string) => ReactNode }) {
+export function Script({
+  procedure,
+  rail,
+  aside,
+}: {
+  procedure: Procedure;
+  rail: RailOf | null;
+  aside?: (id: string) => ReactNode;
+}) {
   return (
     <div className={css.script}>
       <Columns rail={rail !== null} />
@@ -36,7 +44,15 @@ export function Columns({ rail }: { rail: boolean }) {
   );
 }
 
-function BranchPart({ branch, rail, aside }: { branch: Branch; rail: RailOf | null; aside?: (id: string) => ReactNode }) {
+function BranchPart({
+  branch,
+  rail,
+  aside,
+}: {
+  branch: Branch;
+  rail: RailOf | null;
+  aside?: (id: string) => ReactNode;
+}) {
   return (
     <section className={css.branch} aria-label={branch.title}>
       <header>
@@ -53,7 +69,15 @@ function BranchPart({ branch, rail, aside }: { branch: Branch; rail: RailOf | nu
   );
 }
 
-function Line({ steps, rail, aside }: { steps: readonly Step[]; rail: RailOf | null; aside?: (id: string) => ReactNode }) {
+function Line({
+  steps,
+  rail,
+  aside,
+}: {
+  steps: readonly Step[];
+  rail: RailOf | null;
+  aside?: (id: string) => ReactNode;
+}) {
   const row = (at: number) => (steps[at] ? (rail?.rows.get(steps[at].id) ?? null) : null);
   return steps.map((step, at) => (
     <div key={step.id} id={step.id}>
@@ -83,7 +107,9 @@ function Line({ steps, rail, aside }: { steps: readonly Step[]; rail: RailOf | n
           {step.expectNote && <span className="small">{step.expectNote}</span>}
         </span>
         <span className={css.band}>
-          {rail && row(at) && <Rail row={row(at)!} before={row(at - 1)} after={row(at + 1)} scale={rail.scale} weight={rail.weight} />}
+          {rail && row(at) && (
+            <Rail row={row(at)!} before={row(at - 1)} after={row(at + 1)} scale={rail.scale} weight={rail.weight} />
+          )}
         </span>
       </div>
     </div>

@@ -12,14 +12,19 @@ function wrongImports(file: string, source: string): string[] {
       return own === 'server' ? [] : [`${file} imports ${specifier}: server is alone with Prisma`];
     }
     if (target === null || target === own) {
-      return own === 'check' && /lib\/check\/rules\//.test(file) && !file.endsWith('index.ts') && specifier.startsWith('./')
+      return own === 'check' &&
+        /lib\/check\/rules\//.test(file) &&
+        !file.endsWith('index.ts') &&
+        specifier.startsWith('./')
         ? [`${file} imports ${specifier}: rules never import rules`]
         : [];
     }
     if (own === 'app') {
       const client = /^\s*['"]use client['"]/m.test(source) || file.includes('worker');
       const allowed = client ? PURE_FOLDERS.includes(target) : target === 'server' || PURE_FOLDERS.includes(target);
-      return allowed ? [] : [`${file} imports ${specifier}: app may use server and the pure folders, a client file the pure ones alone`];
+      return allowed
+        ? []
+        : [`${file} imports ${specifier}: app may use server and the pure folders, a client file the pure ones alone`];
     }
     if (!row) return [`${file}: folder ${own} has no row in the import table`];
     return row.may.includes(target) ? [] : [`${file} imports ${specifier}: ${row.says}`];
@@ -30,7 +35,8 @@ describe('who may import whom', () => {
   const files = sourceFiles('lib', 'app');
   test('the walk saw the house', () => {
     expect(files.length).toBeGreaterThan(150);
-    for (const folder of ['base', 'gate', 'check', 'server']) expect(files.some((file) => file.startsWith(`lib/${folder}/`))).toBe(true);
+    for (const folder of ['base', 'gate', 'check', 'server'])
+      expect(files.some((file) => file.startsWith(`lib/${folder}/`))).toBe(true);
   });
   test('every import follows an arrow of the table', () => {
     expect(files.flatMap((file) => wrongImports(file, sourceOf(file)))).toEqual([]);
@@ -40,23 +46,41 @@ describe('who may import whom', () => {
       for (const next of ARROWS[from]?.may ?? []) if (!seen.has(next)) reach(next, seen.add(next));
       return seen;
     };
-    for (const folder of Object.keys(ARROWS)) expect(reach(folder, new Set()).has(folder), `${folder} reaches itself`).toBe(false);
+    for (const folder of Object.keys(ARROWS))
+      expect(reach(folder, new Set()).has(folder), `${folder} reaches itself`).toBe(false);
   });
   test('a planted violation is caught, with the reason', () => {
-    expect(wrongImports('lib/gate/x.ts', "import { a } from '../aircraft/sheet.ts';")[0]).toContain('knows no aircraft');
-    expect(wrongImports('lib/check/rules/a.ts', "import { b } from './b.ts';")[0]).toContain('rules never import rules');
-    expect(wrongImports('app/desk/x.tsx', "'use client';\nimport { b } from '../../lib/server/drafts.ts';")).toHaveLength(1);
+    expect(wrongImports('lib/gate/x.ts', "import { a } from '../aircraft/sheet.ts';")[0]).toContain(
+      'knows no aircraft',
+    );
+    expect(wrongImports('lib/check/rules/a.ts', "import { b } from './b.ts';")[0]).toContain(
+      'rules never import rules',
+    );
+    expect(
+      wrongImports('app/desk/x.tsx', "'use client';\nimport { b } from '../../lib/server/drafts.ts';"),
+    ).toHaveLength(1);
     expect(wrongImports('lib/flight/x.ts', "const a = await import('../server/db.ts');")).toHaveLength(1);
-    expect(wrongImports('lib/diff/x.ts', "import { PrismaClient } from '../../prisma/generated/client.ts';")).toHaveLength(1);
+    expect(
+      wrongImports('lib/diff/x.ts', "import { PrismaClient } from '../../prisma/generated/client.ts';"),
+    ).toHaveLength(1);
   });
 });
 
 describe('pure folders have no clock, no chance and no input or output', () => {
-  const impure = /\bDate\.now\(|\bnew Date\(\)|\bMath\.random\(|\bperformance\.now\(|from 'node:|\bprocess\.env|\bfetch\(/;
-  const files = sourceFiles(...PURE_FOLDERS.map((folder) => `lib/${folder}`).filter((folder) => existing().has(folder)));
+  const impure =
+    /\bDate\.now\(|\bnew Date\(\)|\bMath\.random\(|\bperformance\.now\(|from 'node:|\bprocess\.env|\bfetch\(/;
+  const files = sourceFiles(
+    ...PURE_FOLDERS.map((folder) => `lib/${folder}`).filter((folder) => existing().has(folder)),
+  );
   test('the walk saw them', () => expect(files.length).toBeGreaterThan(100));
   test('none of them reaches out', () => {
-    const found = files.filter((file) => impure.test(sourceOf(file).replace(/\/\*[\s\S]*?\*\//g, '').replace(/\/\/.*$/gm, '')));
+    const found = files.filter((file) =>
+      impure.test(
+        sourceOf(file)
+          .replace(/\/\*[\s\S]*?\*\//g, '')
+          .replace(/\/\/.*$/gm, ''),
+      ),
+    );
     expect(found, 'the time and the chance come in as arguments').toEqual([]);
   });
   test('a planted clock is caught', () => expect(impure.test('const t = Date.now();')).toBe(true));

@@ -11,13 +11,17 @@ describe('files stay small enough to read', () => {
     expect(sized.filter(({ lines }) => lines > 401).map(({ file, lines }) => `${file}: ${lines}`)).toEqual([]);
   });
   test('the median of lib and app is at most 110 lines', () => {
-    const lines = sized.filter(({ file }) => /^(lib|app)\//.test(file)).map(({ lines: count }) => count).sort((a, b) => a - b);
+    const lines = sized
+      .filter(({ file }) => /^(lib|app)\//.test(file))
+      .map(({ lines: count }) => count)
+      .sort((a, b) => a - b);
     expect(lines[lines.length >> 1]).toBeLessThanOrEqual(110);
   });
   test('a rule is at most 90 lines, a page at most 40', () => {
     const over = sized.filter(
       ({ file, lines }) =>
-        (/^lib\/check\/rules\//.test(file) && !file.endsWith('index.ts') && lines > 91) || (/^app\/.*\/page\.tsx$/.test(file) && lines > 41),
+        (/^lib\/check\/rules\//.test(file) && !file.endsWith('index.ts') && lines > 91) ||
+        (/^app\/.*\/page\.tsx$/.test(file) && lines > 41),
     );
     expect(over.map(({ file, lines }) => `${file}: ${lines}`)).toEqual([]);
   });
