@@ -1,0 +1,153 @@
+/**
+ * The operator's own thresholds, durations, words and sign-off rules: values with a version, owned by the standards
+ * captain. A check asks here; it never carries a figure of its own. This folder knows no aircraft and no procedure.
+ */
+import { z } from 'zod';
+import { err, ok, type Result } from '../base/result.ts';
+import { wordsPolicy } from './words.ts';
+
+const kt = z.number().finite().min(0).max(400);
+const ft = z.number().finite().min(0).max(60_000);
+const seconds = z.number().finite().positive().max(3_600);
+const share = z.number().finite().min(0).max(1);
+const count = z.number().int().positive().max(1_000);
+
+/** The lowest speed allowed: a named speed and what is added to it. `of`: which detent gives the named speed. */
+const floor = z.strictObject({
+  speed: z.enum(['V2', 'VREF', 'VMM']),
+  of: z.enum(['held', 'left', 'resulting']),
+  plus: kt,
+});
+
+const speeds = z.strictObject({
+  /** Flap is selected at or below VFE less this, kt. */
+  selectionMargin: kt,
+  selectionMarginTurbulence: kt,
+  /** VFE of the next detent less VMM of the present one, kt, at least. */
+  bandMinimum: kt,
+  /** Steepest bank below VMM of the detent held, degrees. */
+  bankBelowVmm: z.number().finite().min(5).max(45),
+  /** Clean speed is VMM of the clean detent and this, kt. */
+  cleanSpeedAddition: kt,
+  /** What VAPP adds to VREF, kt: half the steady head wind and the gust above it, held between these. */
+  approachAddition: z.strictObject({ least: kt, most: kt, headWindShare: share }),
+  /** VREF and the largest addition stay at least this below VFE of the landing detent, kt. */
+  additionMargin: kt,
+  /** Take-off target above V2, all engines, kt. */
+  takeOffTarget: kt,
+  initialClimb: z.strictObject({ least: kt, most: kt }),
+  areaLimit: z.strictObject({ speed: kt, below: ft }),
+  crossCheck: z.strictObject({ at: kt, within: kt, thrustSetBy: kt }),
+});
+
+const floors = z.strictObject({
+  takeOff: floor,
+  engineOut: floor,
+  goAroundFirstRetraction: floor,
+  finalApproach: floor,
+  elsewhere: floor,
+});
+
+const gates = z.strictObject({
+  stable: z.strictObject({
+    height: ft,
+    heightVisual: ft,
+    speedBelow: kt,
+    speedAbove: kt,
+    sink: z.number().finite().positive().max(3_000),
+  }),
+  /** No configuration, heading, thrust or head-down action below this height AAL, ft. */
+  houseFloor: ft,
+  autopilot: z.strictObject({ takeOff: ft, glide: ft, otherwise: ft }),
+  noise: z.strictObject({ lowest: ft, latest: ft }),
+  accelerationAltitude: ft,
+  climbThrustAltitude: ft,
+  goAroundAccelerationAltitude: ft,
+  levelOff: z.strictObject({ rate: z.number().finite().positive(), within: ft }),
+  highAerodrome: ft,
+  routeEntry: ft,
+});
+
+const climb = z.strictObject({
+  /** Gross gradients in per cent, two engines. */
+  second: z.number().finite(),
+  final: z.number().finite(),
+  approach: z.number().finite(),
+  landing: z.number().finite(),
+  /** Gross less this is net, per cent. */
+  netReduction: z.number().finite(),
+  leastRate: z.number().finite().positive(),
+});
+
+const lists = z.strictObject({ items: count, words: count, afterGear: count });
+
+/** Seconds each, unless the name says otherwise. */
+const durations = z.strictObject({
+  speechWordsPerSecond: z.number().finite().positive().max(10),
+  challengeResponse: seconds,
+  lever: seconds,
+  pressAndRead: seconds,
+  setAltitude: seconds,
+  radio: seconds,
+  dataEntry: seconds,
+  reaction: seconds,
+  least: share.positive(),
+  most: z.number().finite().min(1).max(5),
+  busyTen: share,
+  busyThirty: share,
+});
+
+const panel = z.strictObject({
+  /** Who presses and turns. */
+  handFlown: z.enum(['PF', 'PM']),
+  autopilot: z.enum(['PF', 'PM']),
+  /** From the press until the flap is clean, whatever the autopilot does. */
+  goAround: z.enum(['PF', 'PM']),
+  goAroundSwitch: z.enum(['PF', 'PM']),
+});
+
+const signOff = z.strictObject({
+  /** Drafter, reviewer and approver of one issue are this many people. */
+  people: z.number().int().min(2).max(3),
+  waiverMonths: count,
+  answerMonths: count,
+  reasonWords: count,
+  feedbackDays: count,
+  acknowledgedShare: share,
+  familiarisationDays: z.number().int().min(0).max(365),
+});
+
+export const policySchema = z.strictObject({
+  format: z.literal(1),
+  operator: z.string().min(1).max(200),
+  version: z.string().min(1).max(40),
+  owner: z.string().min(1).max(200),
+  speeds,
+  floors,
+  gates,
+  climb,
+  lists,
+  durations,
+  panel,
+  words: wordsPolicy,
+  signOff,
+});
+
+export type Policy = z.infer<typeof policySchema>;
+export type Floor = z.infer<typeof floor>;
+export type FloorPhase = keyof Policy['floors'];
+export type PolicyProblem = { readonly at: string; readonly message: string };
+
+/** Reads a policy from plain data, as YAML or JSON gives it. Every problem has its place, such as `speeds.bandMinimum`. */
+export function readPolicy(data: unknown): Result<Policy, readonly PolicyProblem[]> {
+  const parsed = policySchema.safeParse(data);
+  if (parsed.success) return ok(parsed.data);
+  return err(
+    parsed.error.issues.map((issue) => ({
+      at: issue.path.join('.'),
+      message: issue.path.length === 0 && data == null ? 'the file is empty: a policy is expected' : issue.message,
+    })),
+  );
+}
+
+export { defaultPolicy } from './default.ts';
