@@ -9,25 +9,86 @@ export type AltitudeReference = 'AAL' | 'MSL' | 'radio' | 'FL';
 
 /** A speed named by the sheet. `detent` is the name of a flap detent, such as F12; null where the name needs none. */
 export type SpeedName =
-  | 'V1' | 'VR' | 'V2' | 'VREF' | 'VAPP' | 'VMM' | 'VFE' | 'VSR'
-  | 'VLO-extend' | 'VLO-retract' | 'VLE' | 'VMO' | 'MMO' | 'MLE'
-  | 'VMCA' | 'VMCG' | 'clean-speed';
+  | 'V1'
+  | 'VR'
+  | 'V2'
+  | 'VREF'
+  | 'VAPP'
+  | 'VMM'
+  | 'VFE'
+  | 'VSR'
+  | 'VLO-extend'
+  | 'VLO-retract'
+  | 'VLE'
+  | 'VMO'
+  | 'MMO'
+  | 'MLE'
+  | 'VMCA'
+  | 'VMCG'
+  | 'clean-speed';
 
 export type NamedAltitude =
-  | 'acceleration-altitude' | 'climb-thrust-altitude' | 'transition-altitude' | 'transition-level'
-  | 'minima' | 'selected-altitude' | 'missed-approach-altitude' | 'engine-out-acceleration-altitude';
+  | 'acceleration-altitude'
+  | 'climb-thrust-altitude'
+  | 'transition-altitude'
+  | 'transition-level'
+  | 'minima'
+  | 'selected-altitude'
+  | 'missed-approach-altitude'
+  | 'engine-out-acceleration-altitude';
 
 /** What a gate may measure. A `distance` names its point, a `deviation` is from the route. */
 export type Measure =
-  | 'speed' | 'target-speed' | 'mach' | 'ground-speed' | 'height' | 'radio-height' | 'altitude' | 'flight-level'
-  | 'vertical-speed' | 'thrust' | 'weight' | 'temperature' | 'wind' | 'distance' | 'deviation' | 'bank';
+  | 'speed'
+  | 'target-speed'
+  | 'mach'
+  | 'ground-speed'
+  | 'height'
+  | 'radio-height'
+  | 'altitude'
+  | 'flight-level'
+  | 'vertical-speed'
+  | 'thrust'
+  | 'weight'
+  | 'temperature'
+  | 'wind'
+  | 'distance'
+  | 'deviation'
+  | 'bank';
 
-export type GateUnit = 'kt' | 'M' | 'ft' | 'm' | 'NM' | 'km' | 'ft/min' | '%' | 's' | 'min' | '°C' | '°' | 't' | 'kg' | 'lb';
+export type GateUnit =
+  | 'kt'
+  | 'M'
+  | 'ft'
+  | 'm'
+  | 'NM'
+  | 'km'
+  | 'ft/min'
+  | '%'
+  | 's'
+  | 'min'
+  | '°C'
+  | '°'
+  | 't'
+  | 'kg'
+  | 'lb';
 
 /** The right (or left) side of a comparison. Numbers carry their unit, altitudes their reference. */
 export type Term =
-  | { readonly kind: 'amount'; readonly value: number; readonly unit: GateUnit; readonly reference: AltitudeReference | null; readonly span: Span }
-  | { readonly kind: 'speed'; readonly name: SpeedName; readonly detent: string | null; readonly icing: boolean; readonly span: Span }
+  | {
+      readonly kind: 'amount';
+      readonly value: number;
+      readonly unit: GateUnit;
+      readonly reference: AltitudeReference | null;
+      readonly span: Span;
+    }
+  | {
+      readonly kind: 'speed';
+      readonly name: SpeedName;
+      readonly detent: string | null;
+      readonly icing: boolean;
+      readonly span: Span;
+    }
   | { readonly kind: 'altitude'; readonly name: NamedAltitude; readonly span: Span }
   | { readonly kind: 'target'; readonly name: 'target' | 'go-around target' | 'take-off target'; readonly span: Span }
   | { readonly kind: 'measure'; readonly measure: Measure; readonly of: string | null; readonly span: Span }
@@ -37,12 +98,28 @@ export type Term =
 export type Axis = 'thrust' | 'lateral' | 'vertical';
 
 export type Gate =
-  | { readonly kind: 'compare'; readonly left: Term; readonly op: Comparison; readonly right: Term; readonly span: Span }
+  | {
+      readonly kind: 'compare';
+      readonly left: Term;
+      readonly op: Comparison;
+      readonly right: Term;
+      readonly span: Span;
+    }
   /** `speed between VMM F18 and VFE F18 - 5 kt`: both ends belong to it. */
   | { readonly kind: 'window'; readonly what: Term; readonly low: Term; readonly high: Term; readonly span: Span }
-  | { readonly kind: 'trend'; readonly measure: Measure; readonly way: 'increasing' | 'decreasing'; readonly span: Span }
+  | {
+      readonly kind: 'trend';
+      readonly measure: Measure;
+      readonly way: 'increasing' | 'decreasing';
+      readonly span: Span;
+    }
   | { readonly kind: 'flaps'; readonly detent: string; readonly how: 'indicated' | 'selected'; readonly span: Span }
-  | { readonly kind: 'gear'; readonly position: 'up' | 'down'; readonly how: 'indicated' | 'selected'; readonly span: Span }
+  | {
+      readonly kind: 'gear';
+      readonly position: 'up' | 'down';
+      readonly how: 'indicated' | 'selected';
+      readonly span: Span;
+    }
   | { readonly kind: 'mode'; readonly axis: Axis; readonly words: readonly string[]; readonly span: Span }
   | { readonly kind: 'armed'; readonly word: string; readonly span: Span }
   | { readonly kind: 'autopilot'; readonly on: boolean; readonly span: Span }
@@ -54,17 +131,40 @@ export type Gate =
   /** `then`: the step before is done. */
   | { readonly kind: 'then'; readonly span: Span }
   /** `after GA-01`, `60 s after DT-09`, `every 10 NM from WD-06`: `step` is a label or a permanent id. */
-  | { readonly kind: 'after'; readonly step: string; readonly delay: Term | null; readonly every: boolean; readonly span: Span }
+  | {
+      readonly kind: 'after';
+      readonly step: string;
+      readonly delay: Term | null;
+      readonly every: boolean;
+      readonly span: Span;
+    }
   /** `GATE within 5 s of GA-01`. */
-  | { readonly kind: 'within'; readonly of: Gate; readonly limit: Term; readonly step: string | null; readonly span: Span }
+  | {
+      readonly kind: 'within';
+      readonly of: Gate;
+      readonly limit: Term;
+      readonly step: string | null;
+      readonly span: Span;
+    }
   | { readonly kind: 'not'; readonly of: Gate; readonly span: Span }
   | { readonly kind: 'all' | 'any'; readonly of: readonly Gate[]; readonly span: Span };
 
 /** What is wrong, where, what was expected there, and a correction where it is certain. */
 export type GateProblem = {
   readonly code:
-    | 'empty' | 'unknown-word' | 'expected' | 'unit-missing' | 'unit-wrong' | 'reference-missing' | 'reference-wrong'
-    | 'detent-missing' | 'unclosed' | 'trailing' | 'too-long' | 'too-deep' | 'number';
+    | 'empty'
+    | 'unknown-word'
+    | 'expected'
+    | 'unit-missing'
+    | 'unit-wrong'
+    | 'reference-missing'
+    | 'reference-wrong'
+    | 'detent-missing'
+    | 'unclosed'
+    | 'trailing'
+    | 'too-long'
+    | 'too-deep'
+    | 'number';
   readonly span: Span;
   readonly message: string;
   readonly expected: readonly string[];
