@@ -80,6 +80,7 @@ CREATE TABLE "candidate" (
     "number" INTEGER NOT NULL,
     "content" TEXT NOT NULL,
     "sha256" TEXT NOT NULL,
+    "head" JSONB NOT NULL,
     "sheetRevisionId" TEXT,
     "policyVersion" INTEGER NOT NULL,
     "checkSet" TEXT NOT NULL,
@@ -105,6 +106,7 @@ CREATE TABLE "finding" (
     "field" TEXT NOT NULL,
     "message" TEXT NOT NULL,
     "witness" JSONB NOT NULL,
+    "fix" JSONB,
     "cause" TEXT NOT NULL,
     "read" TEXT NOT NULL,
     "answerId" TEXT,
@@ -218,6 +220,7 @@ CREATE TABLE "person" (
 CREATE TABLE "membership" (
     "operatorId" TEXT NOT NULL,
     "personId" TEXT NOT NULL,
+    "title" TEXT NOT NULL,
     "since" TIMESTAMPTZ(3) NOT NULL,
     "endedAt" TIMESTAMPTZ(3),
 
@@ -355,7 +358,7 @@ CREATE TABLE "finding_answer" (
     "field" TEXT NOT NULL,
     "message" TEXT NOT NULL,
     "reason" TEXT NOT NULL,
-    "expiresAt" TIMESTAMPTZ(3),
+    "until" DATE,
     "personId" TEXT NOT NULL,
     "at" TIMESTAMPTZ(3) NOT NULL,
 
@@ -529,9 +532,9 @@ ALTER TABLE "draft" ADD CONSTRAINT "state_known" CHECK ("state" IN ('open', 'sub
 ALTER TABLE "candidate" ADD CONSTRAINT "state_known" CHECK ("state" IN ('waiting', 'recommended', 'signed', 'sent back', 'refused', 'withdrawn'));
 ALTER TABLE "review" ADD CONSTRAINT "verdict_known" CHECK ("verdict" IN ('recommended', 'sent back', 'withdrawn'));
 ALTER TABLE "sign_off" ADD CONSTRAINT "verdict_known" CHECK ("verdict" IN ('signed', 'refused'));
-ALTER TABLE "finding_answer" ADD CONSTRAINT "waiver_expires" CHECK ("kind" = 'answer' OR ("kind" = 'waiver' AND "expiresAt" IS NOT NULL));
+ALTER TABLE "finding_answer" ADD CONSTRAINT "waiver_expires" CHECK ("kind" = 'answer' OR ("kind" = 'waiver' AND "until" IS NOT NULL));
 ALTER TABLE "in_force_interval" ADD CONSTRAINT "in_order" CHECK ("endsAt" IS NULL OR "endsAt" >= "startsAt");
-ALTER TABLE "library_entry" ADD CONSTRAINT "kind_known" CHECK ("kind" IN ('aerodrome', 'callout', 'term', 'checklist'));
+ALTER TABLE "library_entry" ADD CONSTRAINT "kind_known" CHECK ("kind" IN ('aerodrome', 'callout', 'term', 'checklist', 'source'));
 
 -- The second wall: a transaction sees the rows of the operator it has named, and no others.
 DO $$
@@ -574,7 +577,7 @@ GRANT SELECT, INSERT ON
 TO cuewright_app;
 GRANT USAGE ON SEQUENCE "sign_in_failure_id_seq" TO cuewright_app;
 GRANT UPDATE ("name", "signInName") ON "person" TO cuewright_app;
-GRANT UPDATE ("endedAt") ON "membership" TO cuewright_app;
+GRANT UPDATE ("title", "endedAt") ON "membership" TO cuewright_app;
 GRANT UPDATE ("heldUntil") ON "role_grant" TO cuewright_app;
 GRANT UPDATE ("hash", "changedAt") ON "password_credential" TO cuewright_app;
 GRANT UPDATE ("revokedAt", "revokedBecause") ON "session" TO cuewright_app;
