@@ -1,8 +1,9 @@
 // From what the schema found wrong to what a person is told.
 import type { z } from 'zod';
 import { err, ok, type Result } from '../base/result.ts';
+import { nearest } from '../gate/nearest.ts';
 import { type Plain, type PlainFile, type PlainOptions, readPlain } from './plain-yaml.ts';
-import { type FileProblem, nearest, PROBLEMS_SHOWN, pathText } from './problem.ts';
+import { type FileProblem, PROBLEMS_SHOWN, pathText } from './problem.ts';
 
 type Path = readonly (string | number)[];
 type Issue = z.core.$ZodIssue;
