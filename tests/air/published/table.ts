@@ -19,13 +19,22 @@ const seen = (figure: Figure): string =>
   figure.fromMemory ? (figure.derived ? 'derived, from memory' : 'from memory') : figure.derived ? 'derived' : 'read';
 const cell = (text: string): string => text.replaceAll('|', '\\|');
 
-function line(figure: Figure): string {
+function row(figure: Figure): readonly string[] {
   const use = USES[figure.id];
   const outcome = use
     ? `tested${use.why ? `; ${use.why}` : ''}`
     : `not used: ${UNUSED[figure.id] ?? 'no reason given'}`;
   const source = [figure.source, figure.section].filter(Boolean).join(', ');
-  return `| ${[figure.id, figure.statement, source, seen(figure), outcome].map(cell).join(' | ')} |`;
+  return [figure.id, figure.statement, source, seen(figure), outcome].map(cell);
+}
+
+/** Columns as wide as their widest cell, as the formatter of the house wants them. */
+function grid(rows: readonly (readonly string[])[]): readonly string[] {
+  const widths = (rows[0] ?? []).map((_, at) => Math.max(...rows.map((cells) => cells[at]?.length ?? 0)));
+  const line = (cells: readonly string[]): string =>
+    `| ${cells.map((text, at) => text.padEnd(widths[at] ?? 0)).join(' | ')} |`;
+  const [head = [], ...body] = rows;
+  return [line(head), line(widths.map((width) => '-'.repeat(width))), ...body.map(line)];
 }
 
 function section(topic: string): string {
@@ -34,9 +43,7 @@ function section(topic: string): string {
   return [
     `## ${topic}: ${used} of ${figures.length} tested`,
     '',
-    '| id | figure | source | seen | use |',
-    '|---|---|---|---|---|',
-    ...figures.map(line),
+    ...grid([['id', 'figure', 'source', 'seen', 'use'], ...figures.map(row)]),
     '',
   ].join('\n');
 }
