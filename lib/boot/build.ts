@@ -16,7 +16,6 @@ const BUILD_SOURCES = [
   'lib',
   'prisma/schema',
   'public',
-  'seed',
   'next.config.js',
   'package-lock.json',
   'postcss.config.mjs',
@@ -50,7 +49,7 @@ function nextBuild(): Promise<void> {
 
 /** Makes the production build when any source changed since the last one. */
 export async function makeBuild(): Promise<void> {
-  await makeOnce('.next/made-from', fingerprint(BUILD_SOURCES), () =>
+  await makeOnce('.next/made-from', fingerprint(BUILD_SOURCES, 'lib/boot'), () =>
     step('Building (about a minute, once for each change of the sources)', nextBuild),
   );
 }

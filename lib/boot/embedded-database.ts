@@ -194,6 +194,6 @@ async function release(layout: Layout, lease: string, say: (line: string) => voi
     if (hasLeases(layout) || !pid || !isAlive(String(pid))) return;
     process.kill(pid, 'SIGINT'); // the fast way down: waits for nobody, loses nothing that was committed
     const until = Date.now() + UP_MS;
-    while (Date.now() < until && isAlive(String(pid)) && serverProcess(layout)) await pause(25);
+    while (Date.now() < until && isAlive(String(pid))) await pause(25);
   });
 }

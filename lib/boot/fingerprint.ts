@@ -16,11 +16,12 @@ function* filesIn(place: string): Generator<string> {
   for (const name of fs.readdirSync(place).sort()) yield* filesIn(path.join(place, name));
 }
 
-/** SHA-256 over names and bytes of all files in `places` (relative to the checkout). */
-export function fingerprint(places: readonly string[]): string {
+/** SHA-256 over names and bytes of all files in `places` (relative to the checkout) that are not below `except`. */
+export function fingerprint(places: readonly string[], except?: string): string {
   const hash = crypto.createHash('sha256');
   for (const place of places) {
     for (const file of filesIn(path.join(root, place))) {
+      if (except && file.startsWith(path.join(root, except))) continue;
       hash
         .update(`${path.relative(root, file)}\0`)
         .update(fs.readFileSync(file))

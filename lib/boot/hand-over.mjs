@@ -4,6 +4,8 @@ import path from 'node:path';
 import { install } from './install.mjs';
 import { ownEnvironment, ownNode, root } from './project.mjs';
 
+const WATCH_MS = 500;
+
 /** @param {string} program a file of this folder @param {readonly string[]} args */
 export async function handOver(program, args) {
   try {
@@ -24,6 +26,12 @@ export async function handOver(program, args) {
   // Ctrl-C reaches the whole group by itself; this process only waits until the other has cleared up.
   process.on('SIGINT', () => {});
   for (const signal of ['SIGTERM', 'SIGHUP']) process.on(signal, () => child.kill('SIGTERM'));
+  // A signal to npm ends npm and its shell but does not come through to here: their end is the sign.
+  const parent = process.ppid;
+  const watch = setInterval(() => {
+    if (process.env.npm_lifecycle_event && process.ppid !== parent) child.kill('SIGTERM');
+  }, WATCH_MS);
+  watch.unref();
   process.exitCode = await new Promise((resolve) => {
     child.on('error', (error) => {
       console.error(error.message);

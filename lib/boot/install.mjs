@@ -5,8 +5,6 @@ import path from 'node:path';
 import { step } from './progress.mjs';
 import { ownNode, root } from './project.mjs';
 
-const modules = path.join(root, 'node_modules');
-
 const read = (file) => {
   try {
     return JSON.parse(fs.readFileSync(file, 'utf8'));
@@ -15,9 +13,10 @@ const read = (file) => {
   }
 };
 
-/** Why the installed packages are not those of the lock file; undefined when they are. */
-export function whatIsMissing() {
-  const wanted = read(path.join(root, 'package-lock.json'))?.packages;
+/** Why the packages in `folder` are not those of its lock file; undefined when they are. */
+export function whatIsMissing(folder = root) {
+  const modules = path.join(folder, 'node_modules');
+  const wanted = read(path.join(folder, 'package-lock.json'))?.packages;
   if (!wanted) throw new Error('package-lock.json is missing or damaged. Put it back as it was in the checkout.');
   if (!fs.existsSync(modules)) return 'packages are not installed yet';
   // npm writes this list when it has finished, so a broken-off install has none.
@@ -26,7 +25,7 @@ export function whatIsMissing() {
   for (const [place, { version, optional }] of Object.entries(wanted)) {
     if (place === '' || (optional && !found[place])) continue;
     if (found[place]?.version !== version) return 'the list of packages has changed';
-    if (!fs.existsSync(path.join(root, place, 'package.json'))) return `${place} has gone`;
+    if (!fs.existsSync(path.join(folder, place, 'package.json'))) return `${place} has gone`;
   }
   return undefined;
 }
@@ -74,7 +73,7 @@ export async function install() {
     await run(`Installing packages: ${missing}`, viaNpm[0], [...viaNpm[1], ...args], root);
   }
   if (!nodeWorks()) {
-    const folder = path.join(modules, 'node');
+    const folder = path.join(root, 'node_modules', 'node');
     await run('Installing the project’s own Node', process.execPath, ['installArchSpecificPackage.js'], folder);
     if (!nodeWorks()) throw new Error(`${ownNode} does not run. Remove node_modules, then run the same command again.`);
   }

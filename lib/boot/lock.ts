@@ -8,17 +8,23 @@ import { Refusal } from './refusal.ts';
 const PATIENCE_MS = 120_000;
 const STEAL_MS = 10_000;
 
-/** A process as this machine knows it: its number and, where that can be had, when it began; numbers are used again. */
-export function identify(pid: number): string {
+/** What the system says about a process after its name: its state first, when it began in the twentieth place. */
+function statusOf(pid: number): string[] | undefined {
   try {
     const stat = fs.readFileSync(`/proc/${pid}/stat`, 'utf8');
-    return `${pid} ${stat.slice(stat.lastIndexOf(')') + 2).split(' ')[19]}`;
+    return stat.slice(stat.lastIndexOf(')') + 2).split(' ');
   } catch {
-    return String(pid);
+    return undefined;
   }
 }
 
-/** Whether the process that `identity` was taken from is still running. */
+/** A process as this machine knows it: its number and, where that can be had, when it began; numbers are used again. */
+export function identify(pid: number): string {
+  const status = statusOf(pid);
+  return status ? `${pid} ${status[19]}` : String(pid);
+}
+
+/** Whether the process that `identity` was taken from is still running; one that only waits to be buried is not. */
 export function isAlive(identity: string): boolean {
   const pid = Number(identity.split(' ')[0]);
   if (!Number.isInteger(pid) || pid <= 0) return false;
@@ -27,6 +33,8 @@ export function isAlive(identity: string): boolean {
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'EPERM') return false;
   }
+  const status = statusOf(pid);
+  if (status?.[0] === 'Z' || status?.[0] === 'X') return false;
   return !identity.includes(' ') || identify(pid) === identity;
 }
 

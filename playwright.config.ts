@@ -1,0 +1,56 @@
+import os from 'node:os';
+import path from 'node:path';
+import { defineConfig } from '@playwright/test';
+import { findChromium } from './lib/boot/chromium.ts';
+
+// This file is read again by every worker: the first reading decides, the others find it in the environment.
+const FIRST_PORT = 20_000;
+const PORTS = 20_000;
+process.env.CUEWRIGHT_E2E_PORT ??= String(FIRST_PORT + (process.pid % PORTS));
+process.env.CUEWRIGHT_E2E_DATA ??= path.join(os.tmpdir(), `cuewright-e2e-${process.env.CUEWRIGHT_E2E_PORT}`);
+const port = process.env.CUEWRIGHT_E2E_PORT;
+const url = `http://localhost:${port}`;
+
+export default defineConfig({
+  testDir: 'e2e',
+  globalTeardown: './e2e/teardown.ts',
+  workers: 2,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
+  use: {
+    baseURL: url,
+    trace: 'retain-on-failure',
+    viewport: { width: 1440, height: 900 },
+    locale: 'en-GB',
+    timezoneId: 'UTC',
+    launchOptions: {
+      executablePath: findChromium(),
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-quic',
+        '--no-first-run',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+      ],
+    },
+  },
+  webServer: {
+    command: `"${path.join(import.meta.dirname, 'node_modules', 'node', 'bin', 'node')}" lib/boot/up.ts --demo`,
+    url: `${url}/healthz`,
+    env: {
+      PORT: port,
+      HOST: '127.0.0.1',
+      CUEWRIGHT_DATA: process.env.CUEWRIGHT_E2E_DATA,
+      DATABASE_URL: '',
+      NEXTAUTH_URL: '',
+    },
+    timeout: 240_000,
+    gracefulShutdown: { signal: 'SIGTERM', timeout: 20_000 },
+    stdout: 'ignore',
+    stderr: 'pipe',
+  },
+});
