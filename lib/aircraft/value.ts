@@ -50,7 +50,7 @@ const gap = (
   context: z.RefinementCtx,
   path: (string | number)[],
 ) => {
-  const hole = gives.findIndex((value) => value === null);
+  const hole = gives.indexOf(null);
   if (hole >= 0)
     context.addIssue({ code: 'custom', path: [...path, hole], message: `the table has a gap at ${at[hole]}` });
   else if (gives.length !== at.length) {

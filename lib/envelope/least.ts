@@ -1,0 +1,203 @@
+import { addDown, addUp, type Interval, plus, times } from '../base/interval.ts';
+import type { Bounds, Box } from './bounds.ts';
+
+/** A box still to be looked into; nothing in it is below `lo`. */
+type Piece = { readonly box: Box; readonly lo: number; readonly slopes: readonly Interval[] };
+
+export type Aim = {
+  /** Enough once the least value is known to be at least this, or above it. */
+  readonly enough: number;
+  readonly strictly: boolean;
+  /** How near the least value must be known where it is below `enough`; relative above 1. */
+  readonly near: number;
+  readonly budget: number;
+};
+
+/**
+ * The least value: surely not below `lo`, and at `at` surely not above `hi`. `partial`: somewhere the expression has no
+ * value, or may have none, for the reason given. `rest`: the box where the search stood when it ended undecided.
+ */
+export type Least = {
+  readonly lo: number;
+  readonly hi: number;
+  readonly at: Float64Array;
+  readonly because: string;
+  readonly rest: Box;
+  readonly looked: number;
+};
+
+const COLLAPSES = 4;
+
+/** Finds the least value over a box: ends where it rises or falls, halving the most telling variable elsewhere. */
+export function leastOver(bounds: Bounds, whole: Box, aim: Aim): Least {
+  const search = new Search(bounds, whole);
+  search.look(whole);
+  while (search.queue.length > 0) {
+    const piece = search.take();
+    const reached = aim.strictly ? piece.lo > aim.enough : piece.lo >= aim.enough;
+    const close = search.hi < Infinity && search.hi - piece.lo <= aim.near * Math.max(1, Math.abs(search.hi));
+    if ((reached && search.because === '') || close || search.looked >= aim.budget) return search.result(piece);
+    const widest = tellingVariable(piece);
+    if (widest < 0) return search.result(piece);
+    for (const half of halves(piece.box, widest)) search.look(half);
+  }
+  throw new Error('a search begins with one box and never loses the last');
+}
+
+class Search {
+  readonly queue: Piece[] = [];
+  hi = Infinity;
+  at: Float64Array;
+  because = '';
+  looked = 0;
+  private readonly bounds: Bounds;
+
+  constructor(bounds: Bounds, whole: Box) {
+    this.bounds = bounds;
+    this.at = whole.lo.slice();
+  }
+
+  look(first: Box): void {
+    this.looked++;
+    let box = first;
+    let value = this.bounds.over(box);
+    let slopes = this.bounds.slopes();
+    let partial = this.bounds.partial;
+    for (let i = 0; i < COLLAPSES && !partial; i++) {
+      const smaller = collapsed(box, slopes);
+      if (smaller === null) break;
+      box = smaller;
+      value = this.bounds.over(box);
+      slopes = this.bounds.slopes();
+      partial = this.bounds.partial;
+    }
+    let lo = value.lo;
+    if (partial) lo = this.refuse(box) ? -Infinity : lo;
+    const centre = middle(box);
+    if (!isPoint(box)) {
+      const there = this.visit(centre);
+      if (!partial) lo = Math.max(lo, aroundMiddle(there, box, centre, slopes));
+      this.visit(lowCorner(box, slopes));
+    } else if (!partial) this.keep(value.hi, centre);
+    this.add({ box, lo: Number.isNaN(lo) ? -Infinity : lo, slopes });
+  }
+
+  /** Remembers why there may be no value; true when that is the last word on this box. */
+  private refuse(box: Box): boolean {
+    if (isPoint(box)) this.because = this.bounds.because;
+    return true;
+  }
+
+  private visit(place: Float64Array): Interval {
+    const value = this.bounds.over({ lo: place, hi: place });
+    if (this.bounds.partial) this.because = this.bounds.because;
+    else this.keep(value.hi, place);
+    return value;
+  }
+
+  private keep(value: number, place: Float64Array): void {
+    if (!(value < this.hi)) return;
+    this.hi = value;
+    this.at = place;
+  }
+
+  take(): Piece {
+    const top = this.queue[0]!;
+    const last = this.queue.pop()!;
+    if (this.queue.length > 0) {
+      this.queue[0] = last;
+      this.sink();
+    }
+    return top;
+  }
+
+  private add(piece: Piece): void {
+    const { queue } = this;
+    queue.push(piece);
+    for (let i = queue.length - 1; i > 0; ) {
+      const parent = (i - 1) >> 1;
+      if (queue[parent]!.lo <= queue[i]!.lo) return;
+      [queue[parent], queue[i]] = [queue[i]!, queue[parent]!];
+      i = parent;
+    }
+  }
+
+  private sink(): void {
+    const { queue } = this;
+    for (let i = 0; ; ) {
+      let least = i;
+      for (const child of [2 * i + 1, 2 * i + 2])
+        if (child < queue.length && queue[child]!.lo < queue[least]!.lo) least = child;
+      if (least === i) return;
+      [queue[i], queue[least]] = [queue[least]!, queue[i]!];
+      i = least;
+    }
+  }
+
+  result(piece: Piece): Least {
+    return { lo: piece.lo, hi: this.hi, at: this.at, because: this.because, rest: piece.box, looked: this.looked };
+  }
+}
+
+const isPoint = (box: Box): boolean => box.lo.every((value, i) => value === box.hi[i]);
+
+const middle = (box: Box): Float64Array => box.lo.map((value, i) => value + (box.hi[i]! - value) / 2);
+
+/** Where the least value is to be guessed: the end to which each variable falls on the whole. */
+const lowCorner = (box: Box, slopes: readonly Interval[]): Float64Array =>
+  box.lo.map((value, i) => (slopes[i]!.lo + slopes[i]!.hi >= 0 ? value : box.hi[i]!));
+
+/** Variables along which the value only rises or only falls are put at their end; null when there is none. */
+function collapsed(box: Box, slopes: readonly Interval[]): Box | null {
+  let lo: Float64Array | null = null;
+  let hi: Float64Array | null = null;
+  for (const [i, slope] of slopes.entries()) {
+    if (box.lo[i] === box.hi[i] || !(slope.lo >= 0 || slope.hi <= 0)) continue;
+    lo ??= box.lo.slice();
+    hi ??= box.hi.slice();
+    if (slope.lo >= 0) hi[i] = lo[i]!;
+    else lo[i] = hi[i]!;
+  }
+  return lo && hi && { lo, hi };
+}
+
+/** Lower bound by the value in the middle and the slopes around it. */
+function aroundMiddle(value: Interval, box: Box, centre: Float64Array, slopes: readonly Interval[]): number {
+  let sum = value;
+  for (const [i, slope] of slopes.entries()) {
+    if (box.lo[i] === box.hi[i]) continue;
+    const offset = { lo: addDown(box.lo[i]!, -centre[i]!), hi: addUp(box.hi[i]!, -centre[i]!) };
+    sum = plus(sum, times(slope, offset));
+  }
+  return sum.lo;
+}
+
+/** The variable whose range moves the value most; -1 when the box can't be halved any more. */
+function tellingVariable({ box, slopes }: Piece): number {
+  let best = -1;
+  let most = -1;
+  for (const [i, slope] of slopes.entries()) {
+    const width = box.hi[i]! - box.lo[i]!;
+    const half = box.lo[i]! + width / 2;
+    if (!(half > box.lo[i]! && half < box.hi[i]!)) continue;
+    const size = Math.max(Math.abs(slope.lo), Math.abs(slope.hi));
+    const telling = Number.isFinite(size) ? size * width : Number.MAX_VALUE * Math.min(1, width / (1 + Math.abs(half)));
+    if (telling > most) {
+      most = telling;
+      best = i;
+    }
+  }
+  return best;
+}
+
+function halves(box: Box, i: number): readonly Box[] {
+  const half = box.lo[i]! + (box.hi[i]! - box.lo[i]!) / 2;
+  const upper = box.hi.slice();
+  const lower = box.lo.slice();
+  upper[i] = half;
+  lower[i] = half;
+  return [
+    { lo: box.lo, hi: upper },
+    { lo: lower, hi: box.hi },
+  ];
+}

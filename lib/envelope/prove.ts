@@ -1,0 +1,112 @@
+import { type Expression, variablesIn } from '../base/expression.ts';
+import { type Boundary, boundaryAlong } from './boundary.ts';
+import { Bounds, type Box } from './bounds.ts';
+import { type Condition, marginOf } from './condition.ts';
+import type { Domain, Span } from './domain.ts';
+import { type Least, leastOver } from './least.ts';
+import { layOut } from './tape.ts';
+
+/** A point of the domain, by the names of the variables that the condition speaks of. */
+export type Point = Readonly<Record<string, number>>;
+
+/**
+ * `holds`: everywhere in the domain, surely. `least`: no margin in it is smaller.
+ * `fails`: surely at `witness`, where the margin is `worst` and about the smallest of all; `from`: where it begins to fail.
+ * `undecided`: within `tolerance` of the boundary in `box`, or not answerable there `because` of a named reason.
+ * Margins are in the unit of the condition, negative where it fails.
+ */
+export type Proof =
+  | { readonly verdict: 'holds'; readonly least: number }
+  | { readonly verdict: 'fails'; readonly witness: Point; readonly worst: number; readonly from?: Boundary }
+  | {
+      readonly verdict: 'undecided';
+      readonly box: Readonly<Record<string, Span>>;
+      readonly tolerance: number;
+      readonly because: string;
+    };
+
+export type ProveOptions = {
+  /** Boxes to look into before giving up: the limit of one question. */
+  readonly budget?: number;
+  /** The variable along which the boundary is sought; null: none. Default: weight if the condition speaks of it. */
+  readonly along?: string | null;
+};
+
+/** About a tenth of a second for the longest formula of a sheet. */
+export const BUDGET = 4_000;
+const NEAR = 1e-6;
+
+/** Answers whether a condition holds over the whole domain. Throws when the domain lacks a variable of the condition. */
+export function prove(condition: Condition, domain: Domain, options: ProveOptions = {}): Proof {
+  const { margin, strict } = marginOf(condition);
+  const axes = spoken(margin, domain);
+  const bounds = new Bounds(
+    layOut(
+      margin,
+      axes.map((one) => one.name),
+    ),
+  );
+  const aim = { enough: 0, strictly: strict !== 'no', near: NEAR, budget: options.budget ?? BUDGET };
+  const least = leastOver(bounds, boxOf(axes), aim);
+  if (least.hi < 0 || (least.hi <= 0 && strict === 'yes')) {
+    const along = options.along === undefined ? defaultAlong(axes) : options.along;
+    const from = along === null ? null : boundaryAlong(bounds, axes, along, strict !== 'no');
+    const found = { verdict: 'fails' as const, witness: pointOf(axes, least.at), worst: least.hi };
+    return from === null ? found : { ...found, from };
+  }
+  if (least.because === '' && (least.lo > 0 || (least.lo >= 0 && strict === 'no')))
+    return { verdict: 'holds', least: least.lo };
+  return undecided(axes, least);
+}
+
+function undecided(axes: Domain, least: Least): Proof {
+  const box = Object.fromEntries(axes.map((one, i) => [one.name, { from: least.rest.lo[i]!, to: least.rest.hi[i]! }]));
+  const tolerance = least.hi - least.lo;
+  const because = least.because === '' ? 'the two sides come too near each other to be told apart' : least.because;
+  return { verdict: 'undecided', box, tolerance, because };
+}
+
+/** The least and the greatest value of an expression over a domain, each with a place; null where it has no value. */
+export type Extent = {
+  readonly least: { readonly value: number; readonly at: Point };
+  readonly greatest: { readonly value: number; readonly at: Point };
+};
+
+export function extentOf(expression: Expression, domain: Domain): Extent | null {
+  const least = extreme(expression, domain);
+  const greatest = extreme({ kind: 'sub', left: { kind: 'number', value: 0 }, right: expression }, domain);
+  if (least === null || greatest === null) return null;
+  return { least, greatest: { value: greatest.value === 0 ? 0 : -greatest.value, at: greatest.at } };
+}
+
+function extreme(expression: Expression, domain: Domain): { value: number; at: Point } | null {
+  const axes = spoken(expression, domain);
+  const bounds = new Bounds(
+    layOut(
+      expression,
+      axes.map((one) => one.name),
+    ),
+  );
+  const found = leastOver(bounds, boxOf(axes), { enough: Infinity, strictly: true, near: NEAR, budget: BUDGET });
+  if (found.because !== '' || !Number.isFinite(found.hi)) return null;
+  return { value: found.hi, at: pointOf(axes, found.at) };
+}
+
+function spoken(expression: Expression, domain: Domain): Domain {
+  const names = variablesIn(expression);
+  const missing = names.find((name) => !domain.some((one) => one.name === name));
+  if (missing !== undefined) throw new Error(`the domain says nothing of ${missing}`);
+  return domain.filter((one) => names.includes(one.name));
+}
+
+const boxOf = (axes: Domain): Box => ({
+  lo: Float64Array.from(axes, (one) => one.from),
+  hi: Float64Array.from(axes, (one) => one.to),
+});
+
+const pointOf = (axes: Domain, at: Float64Array): Point => Object.fromEntries(axes.map((one, i) => [one.name, at[i]!]));
+
+function defaultAlong(axes: Domain): string | null {
+  const weight = axes.find((one) => one.name === 'weight');
+  return (weight ?? axes.find((one) => one.from < one.to))?.name ?? null;
+}
