@@ -2,14 +2,14 @@
  * Distance, course and cross-track on the ellipsoid WGS 84, by Karney's geodesics (`geographiclib-geodesic`), or on a
  * sphere where a published figure was made for one. Positions are geographic; courses are true, 0° up to 360°.
  */
-import * as module from 'geographiclib-geodesic';
+import * as geographic from 'geographiclib-geodesic';
 import { assert } from '../base/assert.ts';
 import { metresToMiles, milesToMetres } from '../units/convert.ts';
 import { type Degrees, degrees, type Metres, metres, type NauticalMiles } from '../units/quantity.ts';
 import { normalise } from './wind.ts';
 
 // The library is one object: bundlers hand out its parts, Node hands out the object as a default.
-const library = ((module as { readonly default?: typeof module }).default ?? module).Geodesic;
+const library = ((geographic as { readonly default?: typeof geographic }).default ?? geographic).Geodesic;
 
 /** North and east are positive. */
 export interface Position {
@@ -97,5 +97,5 @@ export function offset(start: Position, along: Degrees, point: Position, on: Fig
     }
     gone += step;
   }
-  throw new Error('the point abeam was not found: the course passes a pole of the position');
+  throw new Error(`the point abeam was not found in ${ROUNDS} rounds`);
 }

@@ -40,6 +40,16 @@ describe('cold temperature correction', () => {
     expect(coldAltitude(altitudeMsl(1500), altitudeMsl(120), celsius(-28), 100)).toBe(1800);
     expect(coldAltitude(altitudeMsl(620), altitudeMsl(120), celsius(-28), 10)).toBe(710);
   });
+  it.each([
+    ['final approach fix', 1500, 242, 100, 1800],
+    ['step-down', 900, 137, 100, 1100],
+    ['decision altitude', 420, 52, 10, 480],
+    ['missed approach', 3000, 508, 100, 3600],
+  ] as const)('of the %s of a scenario at 120 ft and -28 °C: %i ft + %i', (_, charted, added, step, set) => {
+    const [field, air] = [altitudeMsl(120), celsius(-28)];
+    expect(Math.round(coldCorrection(feet(charted - 120), field, air))).toBe(added);
+    expect(coldAltitude(altitudeMsl(charted), field, air, step)).toBe(set);
+  });
   it('rounds up, but not over a step for a last bit', () => {
     expect(roundUp(0.1 * 3 * 1000, 100)).toBe(300);
     expect(roundUp(301, 100)).toBe(400);
