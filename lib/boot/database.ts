@@ -69,7 +69,7 @@ async function appUrlOn(ownerUrl: string, given: string | undefined, folder: str
       `The role in DATABASE_URL may not create roles. Have an administrator create the role ${APP_ROLE} (LOGIN, not a superuser), and set CUEWRIGHT_APP_DATABASE_URL to its address.`,
     );
   }
-  return given ?? urlOf(ownerUrl, { role: APP_ROLE, password: readSecrets(folder).app });
+  return given || urlOf(ownerUrl, { role: APP_ROLE, password: readSecrets(folder).app });
 }
 
 /** The second wall stands only if the app's role is neither the owner nor above row-level security. */

@@ -27,13 +27,14 @@ const isLoopbackName = (name: string): boolean => name === '127.0.0.1' || name =
  */
 export function properAddress(request: Pick<IncomingMessage, 'headers' | 'method' | 'url'>, home: string | undefined) {
   const { host } = request.headers;
+  if (!request.url?.startsWith('/')) return undefined;
   if (!home || !host || request.method !== 'GET' || !URL.canParse(home) || !URL.canParse(`http://${host}`))
     return undefined;
   const proper = new URL(home);
   const asked = new URL(`http://${host}`);
   if (asked.host === proper.host || !isLoopbackName(asked.hostname) || !isLoopbackName(proper.hostname))
     return undefined;
-  return asked.port === proper.port ? new URL(request.url ?? '/', proper.origin).toString() : undefined;
+  return asked.port === proper.port ? `${proper.origin}${request.url}` : undefined;
 }
 
 /** Serves on `host`:`port`; `dev` is Next's development mode. Throws a `Refusal` when it cannot listen. */
