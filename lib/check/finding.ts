@@ -34,4 +34,13 @@ export type Finding = {
 export type Fix = { readonly says: string; readonly at: Place; readonly value: string };
 
 /** A check that could not be asked. It never passes in silence. */
-export type NotChecked = { readonly check: string; readonly number: number; readonly because: string };
+export type NotChecked = {
+  readonly check: string;
+  readonly number: number;
+  readonly because: string;
+  /** Where, when it is one place; null: the check was not asked at all. */
+  readonly at: Place | null;
+};
+
+/** A check that threw: a fault of the check, not of the procedure. It blocks submission, since nobody knows what it would say. */
+export type Crash = { readonly check: string; readonly number: number; readonly error: string };

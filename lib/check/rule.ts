@@ -1,7 +1,10 @@
 // The frame of the checks. A rule is a value; rules never import rules; a rule may read facts and nothing else.
+
+import type { Sheet } from '../aircraft/sheet.ts';
+import type { Parsed } from '../gate/syntax.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Phase, Procedure, Step } from '../procedure/procedure.ts';
-import type { Sheet } from '../aircraft/sheet.ts';
+import type { StepState } from '../procedure/walk.ts';
 import type { Fix, Place, Severity, Witness } from './finding.ts';
 
 export type Stage = 'writing' | 'submission' | 'publication' | 'in force';
@@ -24,9 +27,17 @@ export type Report<Message extends string> = (found: {
 
 export type RuleContext = {
   readonly procedure: Procedure;
+  /** In reading order, those of branches after the main line. */
   readonly steps: readonly Step[];
+  /** The same steps with what may be the case before and after each. Without a sheet, detents go by their figures. */
+  readonly states: readonly StepState[];
+  /** Given only to a rule that needs it. */
   readonly sheet: Sheet;
   readonly policy: Policy;
+  /** Parses gate notation, once for each text. */
+  readonly gate: (text: string) => Parsed;
+  /** Says that something of this rule could not be asked at a place, and why. */
+  readonly unasked: (because: string, at: Place) => void;
 };
 
 export type Rule<Message extends string = string> = {
@@ -42,8 +53,13 @@ export type Rule<Message extends string = string> = {
   /** By report or paragraph number; `seen` false: from memory. */
   readonly source: { readonly text: string; readonly seen: boolean };
   readonly needs: readonly Need[];
+  /** Raised when the rule begins to say something else: answers given to the earlier version are asked again. */
+  readonly version?: number;
+  /** The fields of a step that the rule reads; an answer is bound to these and survives a change of any other. */
+  readonly reads: readonly (keyof Step)[];
   /** `{name}` is filled from `data`. */
   readonly messages: Readonly<Record<Message, string>>;
+  /** YAML: a list of steps, or the parts of a procedure; what is left out is clean (procedure/build.ts). */
   readonly examples: { readonly bad: string; readonly good: string };
   readonly run: (context: RuleContext, report: Report<Message>) => void;
 };

@@ -10,31 +10,76 @@ export const ROLES = ['PF', 'PM', 'captain', 'first officer', 'each', 'cabin cre
 export type Role = (typeof ROLES)[number];
 
 export const VERBS = [
-  'set', 'select', 'press', 'move', 'arm', 'engage', 'disengage', 'check', 'call', 'respond', 'read', 'brief',
-  'request', 'monitor', 'guard', 'wait-for', 'decide',
+  'set',
+  'select',
+  'press',
+  'move',
+  'arm',
+  'engage',
+  'disengage',
+  'check',
+  'call',
+  'respond',
+  'read',
+  'brief',
+  'request',
+  'monitor',
+  'guard',
+  'wait-for',
+  'decide',
 ] as const;
 export type Verb = (typeof VERBS)[number];
 
 export const FLAGS = [
-  'critical', 'memory', 'irreversible', 'interruptible', 'hold', 'speech', 'eyes-down', 'altitude-critical',
+  'critical',
+  'memory',
+  'irreversible',
+  'interruptible',
+  'hold',
+  'speech',
+  'eyes-down',
+  'altitude-critical',
 ] as const;
 export type Flag = (typeof FLAGS)[number];
 
 export const CLASSES = [
-  'normal', 'supplementary normal', 'non-normal', 'memory', 'low-visibility', 'ground', 'cold-weather', 'engine-out',
+  'normal',
+  'supplementary normal',
+  'non-normal',
+  'memory',
+  'low-visibility',
+  'ground',
+  'cold-weather',
+  'engine-out',
 ] as const;
 export type ProcedureClass = (typeof CLASSES)[number];
 
 export const PHASES = [
-  'preflight', 'start', 'taxi', 'take-off', 'initial climb', 'climb', 'cruise', 'descent', 'approach', 'landing',
-  'go-around', 'after landing', 'parking', 'holding',
+  'preflight',
+  'start',
+  'taxi',
+  'take-off',
+  'initial climb',
+  'climb',
+  'cruise',
+  'descent',
+  'approach',
+  'landing',
+  'go-around',
+  'after landing',
+  'parking',
+  'holding',
 ] as const;
 export type Phase = (typeof PHASES)[number];
 
 /** One axis of the expected mode line: `same`, one word, or any of several. Empty string: not stated. */
 export type ExpectedMode = 'same' | '' | string | readonly string[];
 /** Armed words: the whole list, or what is added and dropped; `same`: no change. null: not stated. */
-export type ExpectedArmed = 'same' | readonly string[] | { readonly add?: readonly string[]; readonly drop?: readonly string[] } | null;
+export type ExpectedArmed =
+  | 'same'
+  | readonly string[]
+  | { readonly add?: readonly string[]; readonly drop?: readonly string[] }
+  | null;
 export type Expect = {
   readonly thrust: ExpectedMode;
   readonly lateral: ExpectedMode;

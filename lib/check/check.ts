@@ -1,0 +1,121 @@
+// The checks, asked of one procedure. This folder reads facts and answers findings: it stores nothing, asks nobody, and
+// gives the same answer in the browser, on the server and on the command line. A rule never imports a rule, and no
+// rule runs over weights itself: questions about all weights go to the prover. It never says "safe": it says what was
+// checked, over which ranges, and what could not be.
+import { parseGate } from '../gate/parse.ts';
+import type { Parsed } from '../gate/syntax.ts';
+import { allSteps, type Procedure, type Step } from '../procedure/procedure.ts';
+import { type StepState, walk } from '../procedure/walk.ts';
+import { envelopeWords } from './envelope-words.ts';
+import type { Crash, Finding, NotChecked } from './finding.ts';
+import { fieldsRead, fingerprint, placeKey } from './fingerprint.ts';
+import type { Facts, Need, Report, Rule, RuleContext } from './rule.ts';
+import { rules as allRules } from './rules/index.ts';
+
+export type Checked = {
+  readonly findings: readonly Finding[];
+  readonly notChecked: readonly NotChecked[];
+  readonly crashed: readonly Crash[];
+  /** The rules that were asked to the end, and the ranges over which, in words. */
+  readonly checked: { readonly rules: readonly string[]; readonly envelope: string };
+};
+
+const MISSING: Readonly<Record<Need, string>> = {
+  sheet: 'no type data sheet was given',
+  policy: "the operator's policy was not given",
+};
+
+/** Asks every rule that belongs to the procedure's phases. Never throws on account of a rule: that is a crash of the rule. */
+export function checkProcedure(procedure: Procedure, facts: Facts, rules: readonly Rule[] = allRules): Checked {
+  const steps = allSteps(procedure);
+  const byId = new Map(steps.map((step) => [step.id as string, step]));
+  const found: Finding[] = [];
+  const notChecked: NotChecked[] = [];
+  const crashed: Crash[] = [];
+  const asked: string[] = [];
+  const ground = groundOf(procedure, facts, steps);
+
+  for (const rule of rules) {
+    const { id: check, number } = rule;
+    if (rule.phases !== 'all' && !rule.phases.some((phase) => procedure.phases.includes(phase))) continue;
+    const missing = rule.needs.filter((need) => facts[need] === null);
+    if (missing.length > 0) {
+      for (const need of missing) notChecked.push({ check, number, because: MISSING[need], at: null });
+      continue;
+    }
+    const mine: Finding[] = [];
+    const unasked: NotChecked[] = [];
+    const context = ground((because, at) => unasked.push({ check, number, because, at }));
+    try {
+      rule.run(context, reporter(rule, byId, mine));
+      found.push(...mine);
+      notChecked.push(...unasked);
+      asked.push(check);
+    } catch (error) {
+      crashed.push({ check, number, error: error instanceof Error ? error.message : String(error) });
+    }
+  }
+  const rank = new Map(steps.map((step, index) => [step.id as string, index]));
+  found.sort((a, b) => compareFindings(a, b, rank));
+  return {
+    findings: found,
+    notChecked,
+    crashed,
+    checked: { rules: asked, envelope: envelopeWords(procedure, facts.sheet) },
+  };
+}
+
+/** What all rules share. The walk is made when the first rule is asked, and once. */
+function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[]) {
+  const gates = new Map<string, Parsed>();
+  const gate = (text: string): Parsed => {
+    const known = gates.get(text) ?? parseGate(text);
+    gates.set(text, known);
+    return known;
+  };
+  let states: readonly StepState[] | undefined;
+  return (unasked: RuleContext['unasked']): RuleContext => ({
+    procedure,
+    steps,
+    gate,
+    unasked,
+    get states() {
+      return (states ??= walk(procedure, facts.sheet));
+    },
+    sheet: facts.sheet as RuleContext['sheet'],
+    policy: facts.policy as RuleContext['policy'],
+  });
+}
+
+function reporter(rule: Rule, byId: ReadonlyMap<string, Step>, into: Finding[]): Report<string> {
+  return ({ at, message, data, witness, cause, fix, read }) => {
+    const template = rule.messages[message];
+    if (template === undefined) throw new Error(`${rule.id} has no message "${message}"`);
+    const sentence = template.replaceAll(/\{(\w+)\}/g, (whole, name: string) => {
+      const value = data?.[name];
+      if (value === undefined) throw new Error(`${rule.id}: nothing was given for ${whole}`);
+      return String(value);
+    });
+    const step = byId.get(at.step);
+    const fields = step === undefined ? null : fieldsRead(step, rule.reads);
+    into.push({
+      check: rule.id,
+      number: rule.number,
+      severity: rule.severity,
+      at,
+      message: sentence,
+      witness,
+      cause: cause ?? `${rule.id} ${placeKey(at)}`,
+      fix: fix ?? null,
+      read: fingerprint([rule.id, rule.version ?? 1, at.step, at.field, message, fields, read ?? []]),
+    });
+  };
+}
+
+function compareFindings(a: Finding, b: Finding, rank: ReadonlyMap<string, number>): number {
+  const place = (rank.get(a.at.step) ?? -1) - (rank.get(b.at.step) ?? -1);
+  if (place !== 0) return place;
+  if (a.number !== b.number) return a.number - b.number;
+  const [left, right] = [`${a.at.field} ${a.message}`, `${b.at.field} ${b.message}`];
+  return left < right ? -1 : left > right ? 1 : 0;
+}

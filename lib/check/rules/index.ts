@@ -1,0 +1,25 @@
+// Every check that is asked, by its number in the catalogue. A new check is its file, its test and a line here.
+import type { Rule } from '../rule.ts';
+import { altitudeReferenceMissing } from './altitude-reference-missing.ts';
+import { callWithoutAnswer } from './call-without-answer.ts';
+import { entryExitStateMissing } from './entry-exit-state-missing.ts';
+import { flapSkip } from './flap-skip.ts';
+import { gatesOutOfOrder } from './gates-out-of-order.ts';
+import { noTrigger } from './no-trigger.ts';
+import { nobodyDoesIt } from './nobody-does-it.ts';
+import { speedReferenceMissing } from './speed-reference-missing.ts';
+import { twoOwners } from './two-owners.ts';
+import { unitMissing } from './unit-missing.ts';
+
+export const rules: readonly Rule[] = [
+  nobodyDoesIt,
+  twoOwners,
+  callWithoutAnswer,
+  noTrigger,
+  entryExitStateMissing,
+  unitMissing,
+  altitudeReferenceMissing,
+  speedReferenceMissing,
+  flapSkip,
+  gatesOutOfOrder,
+];

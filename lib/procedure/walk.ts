@@ -1,0 +1,142 @@
+// Walks a procedure in reading order and says what may be the case before and after each step, in the main line and in the
+// branches. It believes what the steps say and the cues show; it explores no mode logic and flies nothing.
+import type { Sheet } from '../aircraft/sheet.ts';
+import { parseGate } from '../gate/parse.ts';
+import type { Gate, Parsed } from '../gate/syntax.ts';
+import { alternatives, conjuncts, impossibleDetent, narrowed } from './cue.ts';
+import { afterStep, type Craft, enterPhase, startOf } from './effect.ts';
+import { detentNames, type FlapMove, flapMove, flapSelection } from './flaps.ts';
+import { findStep, stepsNamedIn } from './locate.ts';
+import { onlyWhen } from './only.ts';
+import type { Branch, Procedure, Step } from './procedure.ts';
+import { type AircraftState, either } from './state.ts';
+
+export type StepState = {
+  readonly step: Step;
+  /** Null: the main line. */
+  readonly branch: Branch | null;
+  readonly index: number;
+  readonly gate: Parsed;
+  /** Each way in which the cue can hold, as parts that all hold. */
+  readonly ways: readonly (readonly Gate[])[];
+  /** When the cue holds, and when the step is done (where it may be left out: or was left out). */
+  readonly before: AircraftState;
+  readonly after: AircraftState;
+  /** The detent selected here; null: none, '': not said. */
+  readonly selection: string | null;
+  /** What the lever may do here, from each detent it may be at. */
+  readonly moves: readonly FlapMove[];
+  /** A detent that the cue waits for although nothing before puts the flap there. */
+  readonly neverThere: string | null;
+};
+
+type Line = { readonly branch: Branch | null; readonly steps: readonly Step[] };
+
+/** States in reading order, main line first, then branch by branch. Without a sheet detents go by their figures. */
+export function walk(procedure: Procedure, sheet: Sheet | null): readonly StepState[] {
+  const craft: Craft = { procedure, sheet, detents: detentNames(procedure, sheet) };
+  const gates = new Map<string, Parsed>();
+  const parse = (text: string): Parsed => {
+    const known = gates.get(text);
+    if (known !== undefined) return known;
+    const parsed = text.trim() === '' ? { gate: null, problems: [] } : parseGate(text);
+    gates.set(text, parsed);
+    return parsed;
+  };
+  const main: Line = { branch: null, steps: procedure.steps };
+  const start = startOf(craft);
+  const first = along(craft, main, start, new Map(), parse);
+  if (procedure.branches.length === 0) return first;
+
+  const branches = (line: readonly StepState[]): readonly StepState[] =>
+    procedure.branches.flatMap((branch) =>
+      along(
+        craft,
+        { branch, steps: branch.steps },
+        leaving(procedure, branch, line, start, parse).state,
+        new Map(),
+        parse,
+      ),
+    );
+  const joins = joinStates(procedure, branches(first), first, start, parse);
+  const again = joins.size === 0 ? first : along(craft, main, start, joins, parse);
+  return [...again, ...branches(again)];
+}
+
+function along(
+  craft: Craft,
+  line: Line,
+  start: AircraftState,
+  joins: ReadonlyMap<string, AircraftState>,
+  parse: (text: string) => Parsed,
+): readonly StepState[] {
+  let state = start;
+  return line.steps.map((step, index): StepState => {
+    const joined = joins.get(step.id);
+    const reached = joined === undefined ? state : either(state, joined);
+    const gate = parse(step.cue);
+    const parts = conjuncts(gate.gate);
+    const { doing, leftOut } = onlyWhen(step.only, reached, craft, parse);
+    const before = enterPhase(narrowed(doing, parts), parts);
+    const done = afterStep(before, step, craft);
+    const selection = flapSelection(step, craft.detents);
+    const moves = before.selected
+      .map((from) => (selection ? flapMove(from, selection, craft.detents) : null))
+      .filter((move) => move !== null);
+    const after = leftOut === null ? done : either(done, leftOut);
+    state = after;
+    const neverThere = impossibleDetent(doing, parts);
+    return {
+      step,
+      branch: line.branch,
+      index,
+      gate,
+      ways: alternatives(gate.gate),
+      before,
+      after,
+      selection,
+      moves,
+      neverThere,
+    };
+  });
+}
+
+/** Where a branch begins: after the steps that send the reader there, or anywhere in the main line. */
+function leaving(
+  procedure: Procedure,
+  branch: Branch,
+  main: readonly StepState[],
+  start: AircraftState,
+  parse: (text: string) => Parsed,
+): { readonly state: AircraftState; readonly exact: boolean } {
+  const names = [branch.id, branch.label, branch.title].filter(Boolean);
+  const sending = procedure.steps.filter((step) => step.branch.some((way) => names.includes(way.to)));
+  const named = stepsNamedIn(procedure, branch.when);
+  const waits = conjuncts(parse(branch.steps[0]?.cue ?? '').gate).find((part) => part.kind === 'after');
+  const waited = waits?.kind === 'after' ? findStep(procedure, waits.step) : null;
+  const from = new Set([...sending, ...named, ...(waited === null ? [] : [waited])].map((step) => step.id));
+  const exact = main.filter((at) => from.has(at.step.id));
+  const states = (exact.length > 0 ? exact : main).map((at) => at.after);
+  const state = states.reduce((all, next) => either(all, next), states[0] ?? start);
+  return { state: narrowed(state, conjuncts(parse(branch.when).gate)), exact: exact.length > 0 };
+}
+
+/** What a branch brings back to the main line, where it is known from where it left. */
+function joinStates(
+  procedure: Procedure,
+  walked: readonly StepState[],
+  main: readonly StepState[],
+  start: AircraftState,
+  parse: (text: string) => Parsed,
+): ReadonlyMap<string, AircraftState> {
+  const joins = new Map<string, AircraftState>();
+  for (const branch of procedure.branches) {
+    const end = walked.findLast((at) => at.branch?.id === branch.id)?.after;
+    if (end === undefined || !leaving(procedure, branch, main, start, parse).exact) continue;
+    for (const step of stepsNamedIn(procedure, branch.joins)) {
+      const there = joins.get(step.id);
+      joins.set(step.id, there === undefined ? end : either(there, end));
+    }
+  }
+  return joins;
+}
