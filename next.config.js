@@ -35,6 +35,8 @@ export default {
   poweredByHeader: false,
   reactStrictMode: true,
   devIndicators: false,
+  // Who may not see a page gets app/forbidden.tsx.
+  experimental: { authInterrupts: true },
   // npm test checks types with the project's own settings; a build need not do it a second time.
   typescript: { ignoreBuildErrors: true },
   turbopack: { root: path.resolve(import.meta.dirname) },

@@ -49,13 +49,12 @@ async function seed({ ownerUrl, appUrl }: Urls): Promise<void> {
     throw new Error(`The demo world could not be put in:\n${Buffer.concat(output).toString().slice(-3000)}`);
 }
 
-/** Puts the demo world in if `asked`, if the database is empty, or if an earlier try was broken off. True when it is in. */
-export async function ensureDemo(urls: Urls, asked: boolean): Promise<boolean> {
+/** Puts the demo world in if `asked`, if the database is empty, or if an earlier try was broken off. */
+export async function ensureDemo(urls: Urls, asked: boolean): Promise<void> {
   const note = await readNote(urls.ownerUrl);
-  if (note === IN && !asked) return true;
-  if (note !== WANTED && !asked && !(await isEmpty(urls.ownerUrl))) return false;
+  if (note === IN && !asked) return;
+  if (note !== WANTED && !asked && !(await isEmpty(urls.ownerUrl))) return;
   await writeNote(urls.ownerUrl, WANTED);
   await step('Putting the demo world in', () => seed(urls));
   await writeNote(urls.ownerUrl, IN);
-  return true;
 }

@@ -10,6 +10,7 @@ import { ensureDemo } from './demo.ts';
 import { checkPort, isLocal, portFrom } from './port.ts';
 import { step } from './progress.mjs';
 import { Refusal, sentenceFor } from './refusal.ts';
+import { type DemoSignIns, demoSignIns, signInLines } from './sign-ins.ts';
 
 const LEAST_SPACE = 200 * 1024 ** 2;
 const STOP_MS = 15_000;
@@ -58,11 +59,14 @@ function setEnvironment(database: Database, folder: string, demo: boolean, where
   delete process.env.OWNER_DATABASE_URL;
 }
 
-async function serveUntil(told: Promise<void>, demo: boolean, where: Where): Promise<void> {
+async function serveUntil(told: Promise<void>, demo: DemoSignIns, where: Where): Promise<void> {
   // Imported only now: what is behind it reads the environment when it is loaded.
   const served = await step('Starting the server', async () => (await import('./serve.ts')).serve(where));
   console.log(`\nReady: ${process.env.NEXTAUTH_URL}`);
-  if (demo) await showSignIns();
+  if (demo.people.length > 0) {
+    console.log('Listening on this machine only, because everybody knows the demo passwords. Sign in with');
+    for (const line of signInLines(demo)) console.log(line);
+  }
   console.log('Ctrl-C stops it.');
   await told;
   console.log('\nStopping …');
@@ -88,9 +92,11 @@ async function main(args: readonly string[]): Promise<void> {
     say(`data and secrets: ${folder}`);
     if (!database.place.startsWith(folder)) say(`database: ${database.place}`);
     if (database.applied.length) say(`applied ${database.applied.length} migration(s)`);
-    const demo = await ensureDemo(database, args.includes('--demo'));
-    const where = { dev, port, host: addressFor(demo, wanted) };
-    setEnvironment(database, folder, demo, where);
+    await ensureDemo(database, args.includes('--demo'));
+    const demo = await demoSignIns(database.ownerUrl);
+    const isDemo = demo.people.length > 0;
+    const where = { dev, port, host: addressFor(isDemo, wanted) };
+    setEnvironment(database, folder, isDemo, where);
     if (!dev) await makeBuild();
     serving = true;
     await serveUntil(told, demo, where);
@@ -105,10 +111,6 @@ async function main(args: readonly string[]): Promise<void> {
   } finally {
     await database.release();
   }
-}
-
-async function showSignIns(): Promise<void> {
-  console.log('Listening on this machine only, because the demo passwords are known to everybody. Demo sign-ins:');
 }
 
 try {
