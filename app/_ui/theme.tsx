@@ -2,6 +2,7 @@
 import { Moon, Sun } from 'lucide-react';
 import { useEffect, useState } from 'react';
 import { Button } from './button.tsx';
+import { keepTheme } from './theme-action.ts';
 
 /** Day or night. Kept in a cookie, so that the first paint in a dark cockpit is already dark. */
 export function ThemeButton() {
@@ -13,7 +14,7 @@ export function ThemeButton() {
   const turn = () => {
     const theme = night ? 'day' : 'night';
     document.documentElement.dataset.theme = theme;
-    document.cookie = `theme=${theme}; path=/; max-age=31536000; samesite=lax`;
+    void keepTheme(theme);
     setNight(!night);
   };
   return (

@@ -12,3 +12,5 @@ export const databaseUrl = (): string => wanted('DATABASE_URL');
 export const sessionSecret = (): string => wanted('NEXTAUTH_SECRET');
 /** Whether the token's cookie carries the `__Secure-` prefix, as next-auth decides it. */
 export const secureCookies = (): boolean => (process.env.NEXTAUTH_URL ?? '').startsWith('https:');
+/** Whether demo passwords exist: the screens then say so, and the server listens on this machine only. */
+export const demoPasswords = (): boolean => process.env.CUEWRIGHT_DEMO === '1';

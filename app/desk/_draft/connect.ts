@@ -136,8 +136,6 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
     } else if (says?.kind === 'frozen') {
       readOnly = true;
       stop({ kind: 'frozen', next: says.next, kept: unsent.count, sentence: SENTENCES.frozen });
-    } else if (says?.kind === 'refused') {
-      stop({ kind: 'refused', kept: unsent.count, sentence: says.sentence });
     }
   });
   provider.on('close', ({ event }: { event: { code: number } }) => {

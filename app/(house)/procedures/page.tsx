@@ -1,0 +1,38 @@
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { desk } from '../../../lib/server/desk.ts';
+import { shown, signedIn } from '../../_ui/arrive.ts';
+import { PageHead, scrollClass } from '../../_ui/page-head.tsx';
+import { Main } from '../../_ui/shell.tsx';
+import { ProcedureRow } from './procedure-row.tsx';
+
+export const metadata: Metadata = { title: 'Procedures' };
+
+export default async function Page() {
+  const { procedures, may } = shown(await desk(await signedIn('/procedures')));
+  return (
+    <Main>
+      <PageHead title="Procedures" />
+      {procedures.length === 0 && (
+        <p>There is no procedure yet. {may.write && <Link href="/desk/new">Write the first one</Link>}</p>
+      )}
+      <div className={scrollClass}>
+        <table>
+          <thead>
+            <tr>
+              <th>Procedure</th>
+              <th>In force</th>
+              <th>Next</th>
+              <th>At work</th>
+            </tr>
+          </thead>
+          <tbody>
+            {procedures.map((line) => (
+              <ProcedureRow key={line.procedureId} line={line} may={may} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </Main>
+  );
+}
