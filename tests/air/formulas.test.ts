@@ -47,7 +47,7 @@ const FORMULAS: readonly (readonly [string, Formula, readonly [Given, Given?, Gi
   ['temperatureAt', (a, h, d) => temperatureAt(a, h, d), [height, off], 8e-16],
   ['densityOf', (a, p, t) => densityOf(a, p, t), [pascals, kelvins], 4e-16],
   ['densityRatio', (a, h, d) => densityRatio(a, h, d), [height, off], 5e-15],
-  ['soundSpeedOf', (a, t) => soundSpeedOf(a, t), [kelvins], 4e-16],
+  ['soundSpeedOf', (a, t) => soundSpeedOf(a, t), [kelvins], 5e-16],
   ['impactRatio', (a, n) => impactRatio(a, n), [m], 1e-13],
   ['machOfRatio', (a, r) => machOfRatio(a, r), [m], 1e-14],
   ['machOfCalibrated', (a, v, d) => machOfCalibrated(a, v, d), [speed, delta], 1e-13],

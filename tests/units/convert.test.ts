@@ -1,9 +1,9 @@
-import { Decimal } from 'decimal.js';
+import type { Decimal } from 'decimal.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as convert from '../../lib/units/convert.ts';
+import { Digits, exact } from '../air/decimal-arithmetic.ts';
 
-const Digits = Decimal.clone({ precision: 40, defaults: true });
 const PI = Digits.acos(-1);
 type Convert = (value: never) => number;
 
@@ -49,16 +49,20 @@ describe('conversions against 40 digits', () => {
   it.each(PAIRS)('$name and back', ({ there, back, over, under, plus }) => {
     fc.assert(
       fc.property(fc.double({ min: -1e6, max: 1e6, noNaN: true }), (value) => {
-        const ought = new Digits(value).mul(over).div(under);
+        const ought = exact(value).mul(over).div(under);
         const size = ought.abs().add(new Digits(plus).abs()).add(1e-300).toNumber();
         const got = there(value as never);
-        expect(Math.abs(new Digits(got).sub(ought.add(plus)).toNumber())).toBeLessThanOrEqual(ROUNDINGS * size);
+        expect(Math.abs(exact(got).sub(ought.add(plus)).toNumber())).toBeLessThanOrEqual(ROUNDINGS * size);
 
-        const returned = new Digits(got).sub(plus).mul(under).div(over);
-        const scale = new Digits(got).abs().add(new Digits(plus).abs()).mul(under).div(over).add(1e-300).toNumber();
-        expect(Math.abs(new Digits(back(got as never)).sub(returned).toNumber())).toBeLessThanOrEqual(
-          ROUNDINGS * scale,
-        );
+        const returned = exact(got).sub(plus).mul(under).div(over);
+        const scale = exact(got).abs().add(new Digits(plus).abs()).mul(under).div(over).add(1e-300).toNumber();
+        expect(
+          Math.abs(
+            exact(back(got as never))
+              .sub(returned)
+              .toNumber(),
+          ),
+        ).toBeLessThanOrEqual(ROUNDINGS * scale);
         expect(Math.abs(back(got as never) - value)).toBeLessThanOrEqual(2 * ROUNDINGS * scale);
       }),
       { numRuns: 300 },
