@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { err, ok, type Result } from '../base/result.ts';
 import { modeSet } from './mode-set.ts';
 import { referenceProblems } from './references.ts';
+import { sentence } from './sentence.ts';
 import { figure, quantity, rule, sourceReference } from './value.ts';
 
 const name = z.string().min(1).max(60);
@@ -220,16 +221,13 @@ export type SpeedRule = Sheet['speeds'][number];
 /** `at`: the place in the file, such as `detents.2.vfe`; '' for the file itself. */
 export type SheetProblem = { readonly at: string; readonly message: string };
 
-/** More text than any sheet has; a larger file is refused before it is read. */
-export const LARGEST_SHEET = 4_000_000;
-
 /** Reads a sheet from plain data, as YAML or JSON gives it. Never throws on what a person wrote. */
 export function readSheet(data: unknown): Result<Sheet, readonly SheetProblem[]> {
   if (data === null || data === undefined || data === '')
     return err([{ at: '', message: 'the file is empty: a type data sheet is expected' }]);
   const parsed = sheetSchema.safeParse(data);
   if (!parsed.success) {
-    return err(parsed.error.issues.map((issue) => ({ at: issue.path.join('.'), message: issue.message })));
+    return err(parsed.error.issues.map((issue) => ({ at: issue.path.join('.'), message: sentence(issue) })));
   }
   const problems = referenceProblems(parsed.data);
   return problems.length > 0 ? err(problems) : ok(parsed.data);

@@ -1,10 +1,11 @@
 import { detentLimit } from '../aircraft/limits.ts';
 import { speedExpression } from '../aircraft/schedule.ts';
 import type { Sheet } from '../aircraft/sheet.ts';
-import { type Expression, evaluate, max, min, number, sub } from '../base/expression.ts';
+import { type Expression, evaluate, max, min, number } from '../base/expression.ts';
 import type { Domain, Span } from './domain.ts';
 import { type Floor, type FloorPhase, type Floors, floorOf } from './floor.ts';
 import { extentOf } from './prove.ts';
+import { difference } from './simplify.ts';
 
 /** What of the operator's policy a band needs; the policy itself fits. */
 export type BandPolicy = { readonly floors: Floors };
@@ -53,7 +54,7 @@ export function bandOver(sheet: Sheet, policy: BandPolicy, question: BandQuestio
   const high = highs.map((edge) => edge.expression).reduce(min);
   const lowest = extentOf(low, domain);
   const highest = extentOf(high, domain);
-  const width = extentOf(sub(high, low), domain);
+  const width = extentOf(difference(high, low), domain);
   const heaviest = Object.fromEntries(domain.map((one) => [one.name, one.to]));
   return {
     low,

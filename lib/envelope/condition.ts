@@ -1,5 +1,6 @@
-import { type Expression, max, min, sub } from '../base/expression.ts';
+import { type Expression, max, min } from '../base/expression.ts';
 import type { Comparison } from '../gate/syntax.ts';
+import { difference } from './simplify.ts';
 
 /** `left op right`, in one unit; the names are for the sentence. */
 export type Compare = {
@@ -55,18 +56,16 @@ const TURNED: Readonly<Record<Comparison, Comparison | '≠'>> = { '<': '>=', '<
 
 function compared({ left, op, right }: Compare, turned: boolean): Margin {
   const way = turned ? TURNED[op] : op;
-  const difference = sub(left, right);
-  const opposite = sub(right, left);
   switch (way) {
     case '>':
     case '>=':
-      return { margin: difference, strict: way === '>' ? 'yes' : 'no' };
+      return { margin: difference(left, right), strict: way === '>' ? 'yes' : 'no' };
     case '<':
     case '<=':
-      return { margin: opposite, strict: way === '<' ? 'yes' : 'no' };
+      return { margin: difference(right, left), strict: way === '<' ? 'yes' : 'no' };
     case '=':
-      return { margin: min(difference, opposite), strict: 'no' };
+      return { margin: min(difference(left, right), difference(right, left)), strict: 'no' };
     case '≠':
-      return { margin: max(difference, opposite), strict: 'yes' };
+      return { margin: max(difference(left, right), difference(right, left)), strict: 'yes' };
   }
 }
