@@ -27,10 +27,11 @@ export const SENTENCES = {
   'finding-gone': 'That finding is not there any more. Nothing was stored; the text has changed since, look again.',
   'not-answerable':
     'This finding cannot be settled that way: an ANSWER takes an answer, a STOP a waiver. Nothing was stored.',
-  'reason-too-thin':
-    'The reason must say why, in a sentence of its own. Nothing was stored; write at least 15 characters.',
-  'expiry-wrong': 'A waiver must expire after now and within a year. Nothing was stored; choose another day.',
+  'reason-too-thin': 'The reason must say why it is right here. Nothing was stored; say it in a sentence of its own.',
+  'expiry-wrong':
+    'A waiver ends on a day from today on, and no later than the policy allows. Nothing was stored; choose another day.',
   'wrong-password': 'The password is not right. Nothing was signed; type it again.',
+  'password-too-short': 'A password has at least 10 characters. Nothing was changed; choose a longer one.',
   'sign-in-failed': 'Name or password is not right. Type both again.',
   'too-many-attempts': 'Too many attempts. Nothing was changed; wait 15 minutes, then try again.',
   'effective-in-past': 'An issue cannot come in force in the past. Nothing was signed; choose now or a later time.',

@@ -1,13 +1,18 @@
 // Passwords: argon2id, and the limit on guesses. An unknown name costs the same work and gets the same answer.
 import { hash, verify } from '@node-rs/argon2';
+import { err, ok, type Result } from '../base/result.ts';
 import { now } from './clock.ts';
 import { type Tx, transaction } from './db.ts';
+import { type Problem, problem } from './errors.ts';
+import { type Viewer, within } from './within.ts';
 
 /** Memory in KiB and passes, as the OWASP cheat sheet has them for argon2id (its second row). */
 const COST = { algorithm: 2, memoryCost: 19_456, timeCost: 2, parallelism: 1 } as const;
 /** More failures than this for one name in the window, and further attempts wait. */
 export const FAILURES_ALLOWED = 5;
 export const FAILURE_WINDOW_MS = 15 * 60_000;
+
+export const LEAST_PASSWORD = 10;
 
 export const hashPassword = (password: string): Promise<string> => hash(password.normalize('NFC'), COST);
 
@@ -48,3 +53,14 @@ export async function attempt(typed: string, stored: string | null, password: st
 
 const countSince = (tx: Tx, typed: string, since: Date): Promise<number> =>
   tx.signInFailure.count({ where: { typed, failedAt: { gt: since } } });
+
+/** Asks the viewer for their own password again. Counts with the failures of sign-in. */
+export async function confirmPassword(viewer: Viewer, password: string): Promise<Result<null, Problem>> {
+  const known = await within(viewer, (tx, standing) =>
+    tx.person.findUniqueOrThrow({ where: { id: standing.personId }, include: { password: true } }),
+  );
+  if (!known.ok) return known;
+  const tried = await attempt(known.value.signInName, known.value.password?.hash ?? null, password);
+  if (tried === 'right') return ok(null);
+  return err(problem(tried === 'wrong' ? 'wrong-password' : 'too-many-attempts'));
+}

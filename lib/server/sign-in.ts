@@ -5,7 +5,6 @@ import { now } from './clock.ts';
 import { transaction } from './db.ts';
 import { type Problem, problem } from './errors.ts';
 import { attempt, typedName } from './passwords.ts';
-import { enter } from './record-entry.ts';
 import { endSession } from './revocation.ts';
 import type { Viewer } from './within.ts';
 
@@ -38,7 +37,6 @@ export async function signIn(name: string, password: string): Promise<Result<Vie
     const at = now();
     const expiresAt = new Date(at.getTime() + SESSION_MS);
     await tx.session.create({ data: { operatorId, id, personId, startedAt: at, expiresAt } });
-    await enter(tx, { operatorId, personId, at }, 'signed in', personId, {});
   });
   return ok({ operatorId, sessionId: id, personId });
 }

@@ -528,7 +528,7 @@ CREATE UNIQUE INDEX "in_force_one_unended" ON "in_force_interval" ("operatorId",
 
 ALTER TABLE "role_grant" ADD CONSTRAINT "role_known" CHECK ("role" IN ('technical pilot', 'training captain', 'standards captain', 'approver', 'line pilot', 'auditor', 'administrator'));
 ALTER TABLE "change_request" ADD CONSTRAINT "state_known" CHECK ("state" IN ('open', 'closed'));
-ALTER TABLE "draft" ADD CONSTRAINT "state_known" CHECK ("state" IN ('open', 'submitted') AND ("state" = 'open') = ("closedAt" IS NULL));
+ALTER TABLE "draft" ADD CONSTRAINT "state_known" CHECK ("state" IN ('open', 'submitted', 'dropped') AND ("state" = 'open') = ("closedAt" IS NULL));
 ALTER TABLE "candidate" ADD CONSTRAINT "state_known" CHECK ("state" IN ('waiting', 'recommended', 'signed', 'sent back', 'refused', 'withdrawn'));
 ALTER TABLE "review" ADD CONSTRAINT "verdict_known" CHECK ("verdict" IN ('recommended', 'sent back', 'withdrawn'));
 ALTER TABLE "sign_off" ADD CONSTRAINT "verdict_known" CHECK ("verdict" IN ('signed', 'refused'));
