@@ -32,7 +32,7 @@ export function InForceAnswer({ answer }: { answer: Answer }) {
               name="Waivers"
               said={
                 issue.waivers
-                  .map((one) => `${one.check} by ${one.by}: ${one.reason} (until ${sayTime(one.expiresAt)})`)
+                  .map((one) => `${one.check} by ${one.by}: ${one.reason} (until ${one.until})`)
                   .join('; ') || 'none'
               }
             />

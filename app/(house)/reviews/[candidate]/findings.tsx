@@ -1,7 +1,6 @@
 import { namesOf } from '../../../../lib/diff/describe.ts';
 import type { CandidateFinding, OpenCandidate } from '../../../../lib/server/reviews.ts';
 import { FindingCard, findingListClass } from '../../../_ui/finding.tsx';
-import { sayTime } from '../../../_ui/when.tsx';
 import css from './review.module.css';
 
 export function Findings({ open }: { open: OpenCandidate }) {
@@ -40,6 +39,6 @@ export function Findings({ open }: { open: OpenCandidate }) {
 
 function settledBy({ settled }: CandidateFinding): string {
   if (!settled) return '';
-  const until = settled.expiresAt ? `, until ${sayTime(settled.expiresAt)}` : '';
-  return `${settled.kind === 'waiver' ? 'Waived' : 'Answered'} by ${settled.by}${until}: ${settled.reason}`;
+  const until = settled.until ? `, until ${settled.until}` : '';
+  return `${settled.kind === 'waiver' ? 'Waived' : 'Answered'} by ${settled.byName}${until}: ${settled.reason}`;
 }
