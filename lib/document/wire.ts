@@ -10,12 +10,10 @@ export type ClientSays = { readonly kind: 'fence'; readonly upTo: number };
 
 /**
  * `saved`: the database has COMMITTED all that this browser sent before its fence `upTo`; `at` is the server's time as ISO
- * 8601. `refused`: the last change was not taken over. `frozen`: the draft was submitted, it is read-only from now on and
- * `next` is the draft to go on in, if there is one.
+ * 8601. `frozen`: the draft was submitted, it is read-only from now on and `next` is the draft to go on in, if there is one.
  */
 export type ServerSays =
   | { readonly kind: 'saved'; readonly upTo: number; readonly at: string }
-  | { readonly kind: 'refused'; readonly sentence: string }
   | { readonly kind: 'frozen'; readonly next: string | null };
 
 /** Close codes (4000 to 4999 are the application's). After `tooMany` and `again` the browser tries again by itself. */
@@ -55,7 +53,7 @@ function parsed(payload: string): Record<string, unknown> {
 /** What the server said, or null when it is from a newer server: then there is nothing to do. */
 export function readServerSays(payload: string): ServerSays | null {
   const says = parsed(payload);
-  const known = ['saved', 'refused', 'frozen'].includes(String(says.kind));
+  const known = ['saved', 'frozen'].includes(String(says.kind));
   return known ? (says as ServerSays) : null;
 }
 

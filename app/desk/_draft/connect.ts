@@ -82,9 +82,10 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
 
   const socket = new HocuspocusProviderWebsocket({
     url,
+    // Soon again, and not all at once; never slower than once in five seconds.
     delay: 400,
+    minDelay: 200,
     maxDelay: 5_000,
-    maxAttempts: 0,
     ...(WebSocketPolyfill ? { WebSocketPolyfill } : {}),
   });
   const stop = (next: SaveState) => {
