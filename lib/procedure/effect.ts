@@ -20,10 +20,14 @@ export function speedTarget(text: string, setBy: string): SpeedTarget {
   const bare = text.replace(/,?\s+(or|as)\s+(as\s+)?(cleared|assigned|required)\b.*$/i, '').trim();
   if (bare === '') return { kind: 'unknown' };
   if (SAYS_NO_FIGURE.test(bare)) return { kind: 'words', text: bare, setBy };
-  const parsed = parseGate(`speed = ${bare}`);
-  const gate = parsed.gate;
-  if (parsed.problems.length > 0 || gate?.kind !== 'compare') return { kind: 'words', text: bare, setBy };
-  return { kind: 'expression', term: gate.right, text: bare, setBy };
+  // `rough-air speed, 265 kt or M 0.74`: the first part that is a speed is the target.
+  for (const part of [bare, ...bare.split(/,\s*|\s+or\s+/)]) {
+    const parsed = parseGate(`speed = ${part}`);
+    const gate = parsed.gate;
+    if (parsed.problems.length > 0 || gate?.kind !== 'compare') continue;
+    return { kind: 'expression', term: gate.right, text: part, setBy };
+  }
+  return { kind: 'words', text: bare, setBy };
 }
 
 const isEngineOut = (procedure: Procedure): boolean =>

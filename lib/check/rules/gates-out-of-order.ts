@@ -1,32 +1,9 @@
-import type { Gate } from '../../gate/syntax.ts';
 import { conjuncts } from '../../procedure/cue.ts';
 import { findStep } from '../../procedure/locate.ts';
 import type { StepState } from '../../procedure/walk.ts';
-import { formatNumber } from '../../units/format.ts';
+import { type PathGate, passedBefore, pathGate, previousDetents, spokenAt } from '../path-gate.ts';
 import { defineRule } from '../rule.ts';
 import { inOrder, wordsOf } from '../witness.ts';
-
-type PathGate = { readonly scale: string; readonly way: 'up' | 'down'; readonly value: number; readonly words: string };
-
-/** A height, altitude or distance that the path passes once; gates of other kinds are not on the path. */
-function pathGate(part: Gate): PathGate | null {
-  if (part.kind !== 'compare' || part.left.kind !== 'measure' || part.right.kind !== 'amount') return null;
-  if (part.op === '=') return null;
-  const { measure, of } = part.left;
-  const amount = part.right;
-  const way = part.op.startsWith('>') ? 'up' : 'down';
-  const words = `${formatNumber(amount.value)} ${amount.unit}${amount.reference ? ` ${amount.reference}` : ''}`;
-  if (measure === 'distance') return { scale: `distance ${of ?? ''} ${amount.unit}`, way, value: amount.value, words };
-  if (measure !== 'height' && measure !== 'altitude' && measure !== 'radio-height') return null;
-  return { scale: `${amount.reference ?? measure} ${amount.unit}`, way, value: amount.value, words };
-}
-
-const earlier = (gate: PathGate, previous: PathGate): boolean =>
-  gate.way === 'up' ? gate.value < previous.value : gate.value > previous.value;
-
-/** Words that a step says, whoever says them. */
-const spoken = ({ step }: StepState): readonly string[] =>
-  [step.say, step.reply, step.orderWords].map((words) => words.trim().toLowerCase()).filter(Boolean);
 
 export const gatesOutOfOrder = defineRule({
   id: 'gates-out-of-order',
@@ -62,7 +39,7 @@ export const gatesOutOfOrder = defineRule({
         if (gate !== null) {
           const key = `${lineOf(here)} ${gate.scale} ${gate.way}`;
           const previous = passed.get(key);
-          if (previous !== undefined && earlier(gate, previous.gate)) {
+          if (previous !== undefined && passedBefore(gate, previous.gate)) {
             const data = { words: gate.words, previous: previous.gate.words, step: name(previous.at) };
             const says = `${previous.gate.words} comes first on the page, ${gate.words} first on the path`;
             const witness = inOrder(previous.at.step.id, here.step.id, says);
@@ -79,7 +56,7 @@ export const gatesOutOfOrder = defineRule({
         }
         if (part.kind === 'heard') {
           const wanted = part.words.trim().toLowerCase();
-          const says = states.filter((each) => each !== here && spoken(each).includes(wanted));
+          const says = states.filter((each) => each !== here && spokenAt(each).includes(wanted));
           const line = says.filter((each) => lineOf(each) === lineOf(here));
           const before = says.some((each) => lineOf(each) !== lineOf(here) || each.index < here.index);
           if (line.length > 0 && !before) {
@@ -95,9 +72,3 @@ export const gatesOutOfOrder = defineRule({
     }
   },
 });
-
-function previousDetents(states: readonly StepState[], here: StepState): string {
-  const before = states[states.indexOf(here) - 1];
-  const detents = before?.branch === here.branch ? before?.after.selected : undefined;
-  return detents === undefined || detents.length === 0 ? 'see the entry state' : `possible is ${detents.join(' or ')}`;
-}

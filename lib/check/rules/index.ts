@@ -3,11 +3,14 @@ import type { Rule } from '../rule.ts';
 import { altitudeReferenceMissing } from './altitude-reference-missing.ts';
 import { callWithoutAnswer } from './call-without-answer.ts';
 import { entryExitStateMissing } from './entry-exit-state-missing.ts';
+import { flapAboveLimit } from './flap-above-limit.ts';
 import { flapSkip } from './flap-skip.ts';
+import { flapTooSlow } from './flap-too-slow.ts';
 import { gatesOutOfOrder } from './gates-out-of-order.ts';
 import { noTrigger } from './no-trigger.ts';
 import { nobodyDoesIt } from './nobody-does-it.ts';
 import { speedReferenceMissing } from './speed-reference-missing.ts';
+import { targetOutsideBand } from './target-outside-band.ts';
 import { twoOwners } from './two-owners.ts';
 import { unitMissing } from './unit-missing.ts';
 
@@ -20,6 +23,9 @@ export const rules: readonly Rule[] = [
   unitMissing,
   altitudeReferenceMissing,
   speedReferenceMissing,
+  flapAboveLimit,
+  flapTooSlow,
   flapSkip,
+  targetOutsideBand,
   gatesOutOfOrder,
 ];
