@@ -14,60 +14,91 @@ export type Boundary =
       readonly to: number;
     };
 
-/** Enough for 0.1 kg in a hundred tonnes. */
-const STEPS = 24;
+/** Share of the range to which a boundary is found: 0.03 kg of 32 t. */
+const FINE = 1e-6;
+const PROBES = 80;
 /** Sections looked at where the condition neither only gets better nor only worse. */
 const SECTIONS = 64;
-const BUDGET = 200;
+const BUDGET = 100;
+
+/** The least margin with one variable at a value, or a number of its sign; and whether that is a failure. */
+type Probe = (value: number) => { readonly margin: number; readonly fails: boolean };
 
 /** Seeks the boundary along a variable. null when the domain hasn't this variable, or gives it one value only. */
 export function boundaryAlong(bounds: Bounds, axes: Domain, name: string, strict: boolean): Boundary | null {
   const i = axes.findIndex((one) => one.name === name);
   const along = axes[i];
   if (along === undefined || along.from === along.to) return null;
-  const fails = (value: number): boolean => failsAt(bounds, axes, i, value, strict);
   const { unit } = along;
-  const low = fails(along.from);
-  const high = fails(along.to);
-  const marks = Array.from({ length: SECTIONS + 1 }, (_, k) => along.from + ((along.to - along.from) * k) / SECTIONS);
+  const probe = probeOf(bounds, axes, i, strict);
+  const span = along.to - along.from;
+  const turn = (right: number, wrong: number): number => turningPoint(probe, right, wrong, span * FINE);
   if (oneWay(bounds, axes, i)) {
+    const low = probe(along.from).fails;
+    const high = probe(along.to).fails;
     if (low && high) return { variable: name, unit, side: 'always' };
-    if (high) return { variable: name, unit, side: 'above', at: turn(fails, along.from, along.to) };
-    return low ? { variable: name, unit, side: 'below', at: turn(fails, along.to, along.from) } : null;
+    if (high) return { variable: name, unit, side: 'above', at: turn(along.from, along.to) };
+    return low ? { variable: name, unit, side: 'below', at: turn(along.to, along.from) } : null;
   }
-  const failing = marks.filter(fails);
+  const marks = Array.from({ length: SECTIONS + 1 }, (_, k) =>
+    k === SECTIONS ? along.to : along.from + (span * k) / SECTIONS,
+  );
+  const failing = marks.filter((mark) => probe(mark).fails);
   const first = failing[0];
   const last = failing[failing.length - 1];
   if (first === undefined || last === undefined) return null;
-  const step = (along.to - along.from) / SECTIONS;
-  const from = low ? along.from : turn(fails, Math.max(along.from, first - step), first);
-  const to = high ? along.to : turn(fails, Math.min(along.to, last + step), last);
   if (failing.length === marks.length) return { variable: name, unit, side: 'always' };
-  if (low && high) return { variable: name, unit, side: 'within', at: from, to };
-  if (low) return { variable: name, unit, side: 'below', at: to };
-  return high
-    ? { variable: name, unit, side: 'above', at: from }
-    : { variable: name, unit, side: 'within', at: from, to };
+  const from = first === along.from ? first : turn(marks[marks.indexOf(first) - 1]!, first);
+  const to = last === along.to ? last : turn(marks[marks.indexOf(last) + 1]!, last);
+  const gapless = failing.length === marks.indexOf(last) - marks.indexOf(first) + 1;
+  if (gapless && first === along.from) return { variable: name, unit, side: 'below', at: to };
+  if (gapless && last === along.to) return { variable: name, unit, side: 'above', at: from };
+  return { variable: name, unit, side: 'within', at: from, to };
 }
 
-/** Halves the stretch between a value that is right and one that fails; the answer fails. */
-function turn(fails: (value: number) => boolean, right: number, wrong: number): number {
-  let good = right;
-  let bad = wrong;
-  for (let step = 0; step < STEPS; step++) {
-    const half = good + (bad - good) / 2;
-    if (fails(half)) bad = half;
-    else good = half;
+/**
+ * The value next to which a right one turns wrong, to within `fine`; the answer itself is wrong. By the chord, then a
+ * step of `fine` beyond it to catch the root from both sides; by halves where that gets stuck.
+ */
+function turningPoint(probe: Probe, right: number, wrong: number, fine: number): number {
+  let good = { at: right, margin: probe(right).margin };
+  let bad = { at: wrong, margin: probe(wrong).margin };
+  for (let k = 0; k < PROBES && Math.abs(bad.at - good.at) > fine; k++) {
+    const span = bad.at - good.at;
+    const chord = good.at + (span * good.margin) / (good.margin - bad.margin);
+    const half = good.at + span / 2;
+    const inside = Math.abs(chord - half) < Math.abs(span) / 2;
+    const way = Math.sign(span) * fine * 0.4;
+    const at =
+      k % 3 === 2 || !inside
+        ? half
+        : k % 3 === 0
+          ? kept(chord + way, good.at, bad.at, half)
+          : kept(chord - way, good.at, bad.at, half);
+    const found = probe(at);
+    if (found.fails) bad = { at, margin: found.margin };
+    else good = { at, margin: found.margin };
   }
-  return bad;
+  return bad.at;
 }
 
-function failsAt(bounds: Bounds, axes: Domain, i: number, value: number, strict: boolean): boolean {
-  const box = boxOf(axes);
-  box.lo[i] = value;
-  box.hi[i] = value;
-  const least = leastOver(bounds, box, { enough: 0, strictly: strict, near: 1e-6, budget: BUDGET });
-  return least.hi < 0 || (least.hi <= 0 && strict);
+/** A place strictly between two others, or the half where it isn't. */
+const kept = (at: number, a: number, b: number, half: number): number => ((at - a) * (at - b) < 0 ? at : half);
+
+function probeOf(bounds: Bounds, axes: Domain, i: number, strict: boolean): Probe {
+  return (value) => {
+    const box = boxOf(axes);
+    box.lo[i] = value;
+    box.hi[i] = value;
+    const least = leastOver(bounds, box, {
+      enough: 0,
+      strictly: strict,
+      near: Number.POSITIVE_INFINITY,
+      budget: BUDGET,
+      refine: 0,
+    });
+    return { margin: least.hi, fails: least.hi < 0 || (least.hi <= 0 && strict) };
+  };
 }
 
 /** Whether more of the variable makes the condition only better or only worse, whatever the others are. */

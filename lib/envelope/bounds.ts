@@ -15,6 +15,8 @@ const ANY: Interval = { lo: -Infinity, hi: Infinity };
 export class Bounds {
   partial = false;
   because = '';
+  /** For each variable the points of its tables and splits, where a formula bends: good places to cut a box. */
+  readonly marks: readonly (readonly number[])[];
   private readonly tape: Tape;
   private readonly values: Interval[];
   private readonly adjoint: Interval[];
@@ -23,6 +25,7 @@ export class Bounds {
 
   constructor(tape: Tape) {
     this.tape = tape;
+    this.marks = tape.variables.map((_, i) => marksOf(tape, i));
     this.values = tape.lines.map(() => ANY);
     this.adjoint = tape.lines.map(() => ZERO);
     this.active = tape.lines.flatMap((line, i) => (line.constant ? [] : [i]));
@@ -182,4 +185,15 @@ export class Bounds {
     if (below || straddles) this.give(line.b, share, out);
     if (!below) this.give(line.c, share, out);
   }
+}
+
+function marksOf(tape: Tape, variable: number): readonly number[] {
+  const isIt = (line: number): boolean => tape.lines[line]?.op === 'variable' && tape.lines[line].value === variable;
+  const marks = tape.lines.flatMap((line) => {
+    if (line.op === 'piecewise') return isIt(line.a) ? [line.value] : [];
+    if (line.table === null) return [];
+    const across = line.table.kind === 'table2' && isIt(line.b) ? line.table.by : [];
+    return [...(isIt(line.a) ? line.table.at : []), ...across];
+  });
+  return [...new Set(marks)];
 }

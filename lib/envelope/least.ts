@@ -8,9 +8,11 @@ export type Aim = {
   /** Enough once the least value is known to be at least this, or above it. */
   readonly enough: number;
   readonly strictly: boolean;
-  /** How near the least value must be known where it is below `enough`; relative above 1. */
+  /** How near the least value must be known where it is below `enough`; relative above 1. Infinity: the sign will do. */
   readonly near: number;
+  /** Boxes to look into at most, and how many of them once a value below `enough` is known. */
   readonly budget: number;
+  readonly refine: number;
 };
 
 /**
@@ -27,21 +29,32 @@ export type Least = {
 };
 
 const COLLAPSES = 4;
+/** A gap that rounding alone may leave: to go on would only halve boxes. */
+const TOO_NEAR = 1e-12;
 
 /** Finds the least value over a box: ends where it rises or falls, halving the most telling variable elsewhere. */
 export function leastOver(bounds: Bounds, whole: Box, aim: Aim): Least {
   const search = new Search(bounds, whole);
   search.look(whole);
+  let below = 0;
   while (search.queue.length > 0) {
     const piece = search.take();
-    const reached = aim.strictly ? piece.lo > aim.enough : piece.lo >= aim.enough;
-    const close = search.hi < Infinity && search.hi - piece.lo <= aim.near * Math.max(1, Math.abs(search.hi));
-    if ((reached && search.because === '') || close || search.looked >= aim.budget) return search.result(piece);
+    if (finished(search, piece, aim)) return search.result(piece);
+    if (isBelow(search.hi, aim) && ++below > aim.refine) return search.result(piece);
     const widest = tellingVariable(piece);
     if (widest < 0) return search.result(piece);
-    for (const half of halves(piece.box, widest)) search.look(half);
+    for (const half of halves(piece.box, widest, bounds.marks[widest]!)) search.look(half);
   }
   throw new Error('a search begins with one box and never loses the last');
+}
+
+const isBelow = (value: number, aim: Aim): boolean => value < aim.enough || (aim.strictly && value <= aim.enough);
+
+function finished(search: Search, piece: Piece, aim: Aim): boolean {
+  const reached = aim.strictly ? piece.lo > aim.enough : piece.lo >= aim.enough;
+  if (reached) return search.because === '';
+  if (isBelow(search.hi, aim) && search.hi - piece.lo <= aim.near * Math.max(1, Math.abs(search.hi))) return true;
+  return search.looked >= aim.budget || search.hi - piece.lo <= TOO_NEAR * Math.max(1, Math.abs(search.hi));
 }
 
 class Search {
@@ -190,12 +203,22 @@ function tellingVariable({ box, slopes }: Piece): number {
   return best;
 }
 
-function halves(box: Box, i: number): readonly Box[] {
-  const half = box.lo[i]! + (box.hi[i]! - box.lo[i]!) / 2;
+/** Cuts a box at the mark of a table that lies nearest to its middle, or in the middle. */
+function halves(box: Box, i: number, marks: readonly number[]): readonly Box[] {
+  const from = box.lo[i]!;
+  const to = box.hi[i]!;
+  const half = from + (to - from) / 2;
+  let cut = half;
+  let nearest = Infinity;
+  for (const mark of marks) {
+    if (mark <= from || mark >= to || Math.abs(mark - half) >= nearest) continue;
+    nearest = Math.abs(mark - half);
+    cut = mark;
+  }
   const upper = box.hi.slice();
   const lower = box.lo.slice();
-  upper[i] = half;
-  lower[i] = half;
+  upper[i] = cut;
+  lower[i] = cut;
   return [
     { lo: box.lo, hi: upper },
     { lo: lower, hi: box.hi },

@@ -34,6 +34,8 @@ export type ProveOptions = {
 
 /** About a tenth of a second for the longest formula of a sheet. */
 export const BUDGET = 4_000;
+/** Spent on making a witness the worst one, once the verdict is known; and how near to the worst is near enough. */
+const REFINE = 200;
 const NEAR = 1e-6;
 
 /** Answers whether a condition holds over the whole domain. Throws when the domain lacks a variable of the condition. */
@@ -46,7 +48,7 @@ export function prove(condition: Condition, domain: Domain, options: ProveOption
       axes.map((one) => one.name),
     ),
   );
-  const aim = { enough: 0, strictly: strict !== 'no', near: NEAR, budget: options.budget ?? BUDGET };
+  const aim = { enough: 0, strictly: strict !== 'no', near: NEAR, budget: options.budget ?? BUDGET, refine: REFINE };
   const least = leastOver(bounds, boxOf(axes), aim);
   if (least.hi < 0 || (least.hi <= 0 && strict === 'yes')) {
     const along = options.along === undefined ? defaultAlong(axes) : options.along;
@@ -87,7 +89,13 @@ function extreme(expression: Expression, domain: Domain): { value: number; at: P
       axes.map((one) => one.name),
     ),
   );
-  const found = leastOver(bounds, boxOf(axes), { enough: Infinity, strictly: true, near: NEAR, budget: BUDGET });
+  const found = leastOver(bounds, boxOf(axes), {
+    enough: Infinity,
+    strictly: true,
+    near: NEAR,
+    budget: BUDGET,
+    refine: BUDGET,
+  });
   if (found.because !== '' || !Number.isFinite(found.hi)) return null;
   return { value: found.hi, at: pointOf(axes, found.at) };
 }
