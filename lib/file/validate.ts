@@ -24,11 +24,11 @@ export function readAs<T>(
   return err(problems.slice(0, PROBLEMS_SHOWN));
 }
 
-/** `say: null` and `say:` both say nothing, as if the field were left out. */
+/** `say: null` and `say:` both say nothing, as if the field were left out. The name stays, so that an unknown one is seen. */
 function withoutNothing(value: Plain): unknown {
   if (Array.isArray(value)) return value.map(withoutNothing);
   if (value === null || typeof value === 'string') return value;
-  return Object.fromEntries(Object.entries(value).flatMap(([k, v]) => (v === null ? [] : [[k, withoutNothing(v)]])));
+  return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, v === null ? undefined : withoutNothing(v)]));
 }
 
 function problemsOf(issue: Issue, above: Path, schema: z.ZodType, file: PlainFile): FileProblem[] {
