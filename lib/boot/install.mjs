@@ -69,7 +69,7 @@ export async function install() {
     ? [process.execPath, [process.env.npm_execpath]]
     : ['npm', []];
   if (missing) {
-    const args = ['ci', '--include=dev', '--include=optional', '--no-audit', '--no-fund'];
+    const args = ['ci', '--include=dev', '--include=optional', '--prefer-offline', '--no-audit', '--no-fund'];
     await run(`Installing packages: ${missing}`, viaNpm[0], [...viaNpm[1], ...args], root);
   }
   if (!nodeWorks()) {
