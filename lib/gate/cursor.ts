@@ -14,6 +14,8 @@ export class Cursor {
   at = 0;
   depth = 0;
   private furthest = 0;
+  /** Reading failed at the end of the text: what is asked there afterwards is no longer what was missing. */
+  private done = false;
   private readonly asked = new Set<string>();
 
   constructor(tokens: readonly Token[], problems: readonly GateProblem[]) {
@@ -22,7 +24,7 @@ export class Cursor {
   }
 
   peek(ahead = 0): Token {
-    return this.tokens[Math.min(this.at + ahead, this.tokens.length - 1)]!;
+    return this.tokens[Math.max(0, Math.min(this.at + ahead, this.tokens.length - 1))]!;
   }
 
   next(): Token {
@@ -37,7 +39,7 @@ export class Cursor {
   }
 
   private askAt(index: number, wanted: readonly string[]): void {
-    if (index < this.furthest) return;
+    if (this.done || index < this.furthest) return;
     if (index > this.furthest) {
       this.furthest = index;
       this.asked.clear();
@@ -53,6 +55,11 @@ export class Cursor {
   /** The same, with what is open (a detent, a number) as a slot: `*detent`. */
   slots(): readonly string[] {
     return this.at === this.furthest ? [...this.asked] : [];
+  }
+
+  /** What was asked for at the end of the text; empty when reading never came so far. */
+  slotsAtEnd(): readonly string[] {
+    return this.furthest === this.tokens.length - 1 ? [...this.asked] : [];
   }
 
   /** Is this word next? Asked quietly: it is not offered. */
@@ -104,6 +111,7 @@ export class Cursor {
   }
 
   fail(code: GateProblem['code'], span: Span, message: string, expected: readonly string[], fix: Fix = null): null {
+    if (this.peek().kind === 'end' && this.expected().length > 0) this.done = true;
     this.problems.push({ code, span, message, expected, fix });
     return null;
   }

@@ -1,5 +1,5 @@
 /** The text of a gate, read. A half-typed text gives the part that could be understood, and what is wrong with the rest. */
-import { Cursor } from './cursor.ts';
+import { Cursor, type Fix } from './cursor.ts';
 import { event, flaps, gear, heard, judged, mode } from './leaves.ts';
 import { nearest } from './nearest.ts';
 import type { Gate, Parsed, Span, Term } from './syntax.ts';
@@ -14,8 +14,11 @@ export const LONGEST_GATE = 2_000;
 /** Reads gate notation. Never throws, whatever the text; problems stand in the order of the text. */
 export function parseGate(text: string): Parsed {
   const { gate, cursor } = readGate(text);
-  const problems = gate === null ? cursor.problems : [...cursor.problems, ...typeProblems(gate)];
-  return { gate, problems: [...problems].sort((a, b) => a.span.from - b.span.from) };
+  // What is wrong in the writing of a number isn't said a second time of its meaning.
+  const said = (span: Span): boolean =>
+    cursor.problems.some((each) => each.span.from < span.to && span.from < each.span.to);
+  const meant = gate === null ? [] : typeProblems(gate).filter((each) => !said(each.span));
+  return { gate, problems: [...cursor.problems, ...meant].sort((a, b) => a.span.from - b.span.from) };
 }
 
 /** The same, with the place where reading ended: for completion. */
@@ -277,12 +280,21 @@ function comparison(c: Cursor): Gate | null {
   if (sign === null) {
     const token = c.peek();
     const near = token.kind === 'word' ? nearest(token.text, c.expected()) : null;
-    const fix = near === null ? null : { span: token.span, text: near, says: `write ${near}` };
+    const fix = near === null ? closeTo(c, left) : { span: token.span, text: near, says: `write ${near}` };
     return c.fail('expected', token.span, 'Say how it compares: >=, <=, >, <, = or between', c.expected(), fix);
   }
   const op = COMPARISONS.find((each) => each === sign)!;
   const right = term(c, left);
   return right === null ? null : { kind: 'compare', left, op, right, span: c.span(first.span) };
+}
+
+// `thrust within 1 % of target` is how it is said; the gate is the lower end of it.
+function closeTo(c: Cursor, left: Term): Fix {
+  const [number, unit] = [c.peek(1), c.peek(2)];
+  if (!c.sees('within') || number.kind !== 'number' || !c.sees('of', 3) || !c.sees('target', 4)) return null;
+  if (left.kind !== 'measure' || left.measure !== 'thrust' || unit.text !== '%') return null;
+  const text = `>= target - ${number.text} %`;
+  return { span: { from: c.peek().span.from, to: c.peek(4).span.to }, text, says: `write thrust ${text}` };
 }
 
 function window(c: Cursor, what: Term): Gate | null {

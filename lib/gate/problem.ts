@@ -1,9 +1,10 @@
 /** The sentences for what is wrong with an amount, each with the correction where it is certain. */
 import type { Cursor } from './cursor.ts';
 import { nearest } from './nearest.ts';
+import { sortOf } from './sort.ts';
 import type { GateUnit, Measure, Span, Term } from './syntax.ts';
 import type { Token } from './tokens.ts';
-import { UNIT_WORDS } from './words.ts';
+import { MEASURE_WORDS, UNIT_WORDS } from './words.ts';
 
 const UNITS: Readonly<Record<Measure, readonly GateUnit[]>> = {
   speed: ['kt'],
@@ -47,6 +48,31 @@ export function measureOf(term: Term | null): Measure | null {
 }
 
 const REFERENCE: Partial<Record<Measure, string>> = { height: ' AAL', altitude: ' MSL' };
+
+/** The units to offer behind a number, with the reference of a height that stands alone. */
+export function unitsAsked(beside: Term | null, added: boolean): readonly string[] {
+  const measure = measureOf(beside);
+  if (measure === null || measure === 'flight-level' || measure === 'mach') return ['*unit'];
+  const plain = beside?.kind === 'measure' && !added;
+  return UNITS[measure].map((unit) => `${unit}${plain ? (REFERENCE[measure] ?? '') : ''}`);
+}
+
+/** What may stand beside a term: speeds beside a speed, altitudes beside an altitude. */
+export function valuesAsked(beside: Term | null): readonly string[] {
+  if (beside === null) return ['*speed', '*altitude', '*target', '*measure', 'FL', 'M'];
+  switch (sortOf(beside).quantities[0]) {
+    case 'speed':
+      return ['*speed', MEASURE_WORDS.speed, MEASURE_WORDS['target-speed'], MEASURE_WORDS['ground-speed']];
+    case 'mach':
+      return ['M', 'MMO', 'MLE', MEASURE_WORDS.mach];
+    case 'height':
+      return ['*altitude', 'FL'];
+    case 'thrust':
+      return ['*target'];
+    default:
+      return [];
+  }
+}
 
 /** Says that `number` has no unit; answers with the unit to read on with. */
 export function missingUnit(c: Cursor, span: Span, number: Token, beside: Term | null, added: boolean): GateUnit {

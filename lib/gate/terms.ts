@@ -1,7 +1,8 @@
 /** Reads what stands on a side of a comparison: amounts, speeds, altitudes, targets, measures, sums, max and min. */
-import type { Cursor } from './cursor.ts';
+import type { Cursor, Fix } from './cursor.ts';
+import { quoted } from './name.ts';
 import { nearest } from './nearest.ts';
-import { misplacedLevel, missingUnit, wrongUnit } from './problem.ts';
+import { misplacedLevel, missingUnit, unitsAsked, valuesAsked, wrongUnit } from './problem.ts';
 import type { AltitudeReference, GateUnit, SpeedName, Term } from './syntax.ts';
 import type { Token } from './tokens.ts';
 import { DETENT_ALLOWED, DETENT_NEEDED, RESERVED, UNIT_WORDS } from './words.ts';
@@ -24,7 +25,7 @@ export function term(c: Cursor, beside: Term | null = null): Term | null {
 
 function simple(c: Cursor, beside: Term | null, added = false): Term | null {
   const first = c.peek();
-  c.ask('*number', '*speed', '*altitude', '*target', '*measure', 'FL', 'M', 'max', 'min');
+  c.ask('*number', ...valuesAsked(beside), 'max', 'min');
   if (first.kind === 'number') return amount(c, beside, added);
   if (c.seesSign('-') && c.peek(1).kind === 'number') return amount(c, beside, added);
   if (c.seesSign('(')) return bracket(c, beside);
@@ -61,9 +62,24 @@ function expectedTerm(c: Cursor, token: Token): null {
     );
   }
   const near = nearest(token.text, expected);
-  const fix = near === null ? null : { span: token.span, text: near, says: `write ${near}` };
+  const fix = near === null ? prose(c) : { span: token.span, text: near, says: `write ${near}` };
   const hint = near === null ? '' : `: was ${near} meant?`;
   return c.fail('unknown-word', token.span, `"${token.text}" is not a value known here${hint}`, expected, fix);
+}
+
+// Words that begin a condition and resemble nothing known describe something that no instrument shows.
+function prose(c: Cursor): Fix {
+  const before = c.peek(-1);
+  const begins = c.at === 0 || before.text === '(' || before.text === ',' || c.sees('and', -1) || c.sees('or', -1);
+  if (!begins) return null;
+  const words: string[] = [];
+  let end = c.peek().span;
+  for (let ahead = 0; c.peek(ahead).kind === 'word' && !c.sees('and', ahead) && !c.sees('or', ahead); ahead++) {
+    words.push(c.peek(ahead).text);
+    end = c.peek(ahead).span;
+  }
+  const text = `event ${quoted(words.join(' '))}`;
+  return { span: { from: c.peek().span.from, to: end.to }, text, says: `write ${text}` };
 }
 
 function bracket(c: Cursor, beside: Term | null): Term | null {
@@ -103,7 +119,7 @@ function extreme(c: Cursor, beside: Term | null): Term | null {
 function speed(c: Cursor, name: SpeedName, first: Token): Term {
   let detent: string | null = null;
   if (DETENT_ALLOWED.has(name)) {
-    c.ask('*detent');
+    c.ask('*detent', ...(DETENT_NEEDED.has(name) ? ['indicated', 'selected'] : []));
     detent = detentName(c, DETENT_NEEDED.has(name));
     if (detent === null && DETENT_NEEDED.has(name)) {
       c.fail(
@@ -188,7 +204,7 @@ function amount(c: Cursor, beside: Term | null, added: boolean): Term {
   if (negative) c.next();
   const number = c.next();
   const value = negative ? -number.value : number.value;
-  c.ask('*unit');
+  c.ask(...unitsAsked(beside, added));
   const typed = c.peek();
   const unit = unitOf(typed);
   if (unit === null) {
