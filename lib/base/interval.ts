@@ -112,14 +112,22 @@ export const hull = (a: Interval, b: Interval): Interval => ({ lo: Math.min(a.lo
 export const plus = (a: Interval, b: Interval): Interval => ({ lo: addDown(a.lo, b.lo), hi: addUp(a.hi, b.hi) });
 export const minus = (a: Interval, b: Interval): Interval => ({ lo: addDown(a.lo, -b.hi), hi: addUp(a.hi, -b.lo) });
 
-export function times(a: Interval, b: Interval): Interval {
-  if (a.lo >= 0 && b.lo >= 0) return { lo: mulDown(a.lo, b.lo), hi: mulUp(a.hi, b.hi) };
-  if (a.lo === a.hi && b.lo === b.hi) return { lo: mulDown(a.lo, b.lo), hi: mulUp(a.lo, b.lo) };
-  return {
-    lo: Math.min(mulDown(a.lo, b.lo), mulDown(a.lo, b.hi), mulDown(a.hi, b.lo), mulDown(a.hi, b.hi)),
-    hi: Math.max(mulUp(a.lo, b.lo), mulUp(a.lo, b.hi), mulUp(a.hi, b.lo), mulUp(a.hi, b.hi)),
-  };
+export const times = (a: Interval, b: Interval): Interval => ({
+  lo: productDown(a.lo, a.hi, b.lo, b.hi),
+  hi: productUp(a.lo, a.hi, b.lo, b.hi),
+});
+
+/** Lower end of the product of two intervals, by the signs of their ends. */
+export function productDown(alo: number, ahi: number, blo: number, bhi: number): number {
+  if (alo >= 0) return blo >= 0 ? mulDown(alo, blo) : mulDown(ahi, blo);
+  if (ahi <= 0) return bhi >= 0 ? mulDown(alo, bhi) : mulDown(ahi, bhi);
+  if (blo >= 0) return mulDown(alo, bhi);
+  return bhi <= 0 ? mulDown(ahi, blo) : Math.min(mulDown(alo, bhi), mulDown(ahi, blo));
 }
+
+/** Upper end of the product: the negative of the lower end with one side turned round. */
+export const productUp = (alo: number, ahi: number, blo: number, bhi: number): number =>
+  -productDown(-ahi, -alo, blo, bhi);
 
 /** `anything` where the divisor may be zero. */
 export function over(a: Interval, b: Interval): Interval {

@@ -17,8 +17,8 @@ export type Boundary =
 /** Share of the range to which a boundary is found: 0.03 kg of 32 t. */
 const FINE = 1e-6;
 const PROBES = 80;
-/** Sections looked at where the condition neither only gets better nor only worse. */
-const SECTIONS = 64;
+/** Halvings of the range where the condition neither only gets better nor only worse: 64 stretches at most. */
+const DEEPEST = 6;
 const BUDGET = 100;
 
 /** The least margin with one variable at a value, or a number of its sign; and whether that is a failure. */
@@ -33,16 +33,7 @@ export function boundaryAlong(bounds: Bounds, axes: Domain, name: string, strict
   const probe = probeOf(bounds, axes, i, strict);
   const span = along.to - along.from;
   const turn = (right: number, wrong: number): number => turningPoint(probe, right, wrong, span * FINE);
-  if (oneWay(bounds, axes, i)) {
-    const low = probe(along.from).fails;
-    const high = probe(along.to).fails;
-    if (low && high) return { variable: name, unit, side: 'always' };
-    if (high) return { variable: name, unit, side: 'above', at: turn(along.from, along.to) };
-    return low ? { variable: name, unit, side: 'below', at: turn(along.to, along.from) } : null;
-  }
-  const marks = Array.from({ length: SECTIONS + 1 }, (_, k) =>
-    k === SECTIONS ? along.to : along.from + (span * k) / SECTIONS,
-  );
+  const marks = sections(bounds, axes, i);
   const failing = marks.filter((mark) => probe(mark).fails);
   const first = failing[0];
   const last = failing[failing.length - 1];
@@ -101,11 +92,27 @@ function probeOf(bounds: Bounds, axes: Domain, i: number, strict: boolean): Prob
   };
 }
 
-/** Whether more of the variable makes the condition only better or only worse, whatever the others are. */
-function oneWay(bounds: Bounds, axes: Domain, i: number): boolean {
-  bounds.over(boxOf(axes));
-  const slope = bounds.slopes()[i]!;
-  return !bounds.partial && (slope.lo >= 0 || slope.hi <= 0);
+/**
+ * The ends of stretches along which more of the variable makes the condition only better or only worse, whatever the
+ * others are; where no such stretch is found, of stretches short enough to be told by their ends.
+ */
+function sections(bounds: Bounds, axes: Domain, i: number): readonly number[] {
+  const box = boxOf(axes);
+  const marks = [axes[i]!.from];
+  const visit = (from: number, to: number, deeper: number): void => {
+    box.lo[i] = from;
+    box.hi[i] = to;
+    bounds.over(box);
+    const slope = bounds.slopes()[i]!;
+    if (deeper === 0 || (!bounds.partial && (slope.lo >= 0 || slope.hi <= 0))) marks.push(to);
+    else {
+      const half = from + (to - from) / 2;
+      visit(from, half, deeper - 1);
+      visit(half, to, deeper - 1);
+    }
+  };
+  visit(axes[i]!.from, axes[i]!.to, DEEPEST);
+  return marks;
 }
 
 const boxOf = (axes: Domain): Box => ({

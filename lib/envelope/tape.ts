@@ -5,6 +5,8 @@ export type Op = Expression['kind'];
 
 /** One line: what to do with the results of earlier lines. `constant`: no variable enters it. */
 export type Line = {
+  /** Its own place. */
+  readonly at: number;
   readonly op: Op;
   readonly a: number;
   readonly b: number;
@@ -22,21 +24,25 @@ export type Tape = { readonly lines: readonly Line[]; readonly variables: readon
 export function layOut(expression: Expression, order: readonly string[]): Tape {
   const place = new Map<Expression, number>();
   const lines: Line[] = [];
+  /** One line a variable, however often it is named: its slope is then found in one place. */
+  const named = new Map<string, number>();
   const lay = (node: Expression): number => {
-    const before = place.get(node);
+    const before = place.get(node) ?? (node.kind === 'variable' ? named.get(node.name) : undefined);
     if (before !== undefined) return before;
     const parts = partsOf(node).map(lay);
     const line: Line = {
+      at: lines.length,
       op: node.kind,
-      a: parts[0] ?? -1,
-      b: parts[1] ?? -1,
-      c: parts[2] ?? -1,
+      a: parts[0] ?? 0,
+      b: parts[1] ?? 0,
+      c: parts[2] ?? 0,
       value: ownFigure(node, order),
       table: node.kind === 'table1' || node.kind === 'table2' ? node : null,
       constant: node.kind !== 'variable' && parts.every((part) => lines[part]!.constant),
     };
     lines.push(line);
     place.set(node, lines.length - 1);
+    if (node.kind === 'variable') named.set(node.name, lines.length - 1);
     return lines.length - 1;
   };
   lay(expression);
