@@ -9,7 +9,8 @@ import { type Shelf, Unsent } from './unsent.ts';
 
 export type SaveState =
   | { readonly kind: 'opening' }
-  | { readonly kind: 'saving' }
+  /** `waiting`: edits that the database has not yet. */
+  | { readonly kind: 'saving'; readonly waiting: number }
   /** `at` as ISO 8601, the server's time; null when nothing was written since the draft was opened. */
   | { readonly kind: 'saved'; readonly at: string | null }
   /** `roomy` false: this browser has no room, the edits live in this tab alone. */
@@ -41,8 +42,10 @@ type Options = {
   readonly WebSocketPolyfill?: unknown;
 };
 
-/** Edits are gathered this long before the server is asked whether it has them, in milliseconds. */
-const FENCE_DELAY = 60;
+/** Keys are gathered this long before they are sent, in milliseconds, or until the database has what was sent before. */
+const GATHER = 20;
+/** The provider's own clock for sending; far longer, for this file says when. */
+const PROVIDER_CLOCK = 10_000;
 const KEPT = 'kept in this browser';
 const STOPS: Readonly<Record<number, 'signed-out' | 'no-access' | 'refused'>> = {
   [CLOSED.revoked]: 'signed-out',
@@ -72,7 +75,9 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
   const told = new Set<() => void>();
   let state: SaveState = { kind: 'opening' };
   let [readOnly, stopped] = [false, false];
-  let fence: ReturnType<typeof setTimeout> | undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  /** Whether the server was asked for something that it has not answered. */
+  let asked = false;
   const settle = (next: SaveState) => {
     if (JSON.stringify(next) === JSON.stringify(state)) return;
     state = next;
@@ -82,10 +87,11 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
 
   const socket = new HocuspocusProviderWebsocket({
     url,
-    // Soon again, and not all at once; never slower than once in five seconds.
+    // Soon again and not all at once; it waits longer each time, up to three seconds.
     delay: 400,
     minDelay: 200,
-    maxDelay: 5_000,
+    factor: 1.5,
+    maxDelay: 3_000,
     ...(WebSocketPolyfill ? { WebSocketPolyfill } : {}),
   });
   const stop = (next: SaveState) => {
@@ -93,13 +99,24 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
     socket.disconnect();
     settle(next);
   };
-  const provider = new HocuspocusProvider({ websocketProvider: socket, name: draftId, document: doc });
+  const provider = new HocuspocusProvider({
+    websocketProvider: socket,
+    name: draftId,
+    document: doc,
+    flushDelay: PROVIDER_CLOCK,
+  });
 
-  const askFence = () => {
-    clearTimeout(fence);
-    fence = setTimeout(() => {
-      if (provider.isSynced) provider.sendStateless(write({ kind: 'fence', upTo: unsent.last }));
-    }, FENCE_DELAY);
+  const send = () => {
+    clearTimeout(timer);
+    timer = undefined;
+    if (asked || stopped || !provider.isSynced) return;
+    provider.flushPendingUpdates();
+    if (readOnly || unsent.count === 0) return;
+    asked = true;
+    provider.sendStateless(write({ kind: 'fence', upTo: unsent.last }));
+  };
+  const sendSoon = () => {
+    if (!asked) timer ??= setTimeout(send, GATHER);
   };
   doc.on('update', (update: Uint8Array, origin: unknown) => {
     if (origin === provider || origin === KEPT) return;
@@ -107,9 +124,12 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
     if (stopped) settle({ ...state, kept: unsent.count } as SaveState);
     else if (!provider.isSynced) offline();
     else {
-      settle({ kind: 'saving' });
-      askFence();
+      settle({ kind: 'saving', waiting: unsent.count });
+      sendSoon();
     }
+  });
+  provider.awareness?.on('update', (_: unknown, origin: unknown) => {
+    if (origin !== provider) sendSoon();
   });
   provider.on('authenticated', ({ scope }: { scope: string }) => {
     readOnly = scope === 'readonly';
@@ -121,19 +141,20 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
   });
   provider.on('synced', () => {
     if (stopped) return;
-    // What this browser kept went out with the handshake; the fence behind it tells when it is in the database.
+    asked = false;
     if (readOnly) settle({ kind: 'read-only' });
-    else if (unsent.count === 0) settle({ kind: 'saved', at: null });
-    else {
-      settle({ kind: 'saving' });
-      askFence();
-    }
+    else settle(unsent.count === 0 ? { kind: 'saved', at: null } : { kind: 'saving', waiting: unsent.count });
+    // What this browser kept went out with the handshake; the fence behind it tells when it is in the database.
+    send();
   });
   provider.on('stateless', ({ payload }: { payload: string }) => {
     const says = readServerSays(payload);
     if (says?.kind === 'saved') {
+      asked = false;
       unsent.drop(says.upTo);
-      if (unsent.count === 0 && !stopped) settle({ kind: 'saved', at: says.at });
+      if (stopped) settle({ ...state, kept: unsent.count } as SaveState);
+      else settle(unsent.count === 0 ? { kind: 'saved', at: says.at } : { kind: 'saving', waiting: unsent.count });
+      send();
     } else if (says?.kind === 'frozen') {
       readOnly = true;
       stop({ kind: 'frozen', next: says.next, kept: unsent.count, sentence: SENTENCES.frozen });
@@ -141,6 +162,7 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
   });
   provider.on('close', ({ event }: { event: { code: number } }) => {
     const kind = STOPS[event.code];
+    asked = false;
     if (stopped) return;
     if (kind) stop({ kind, kept: unsent.count, sentence: WHY[event.code]! });
     else offline();
@@ -166,7 +188,7 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
       void socket.connect();
     },
     close: () => {
-      clearTimeout(fence);
+      clearTimeout(timer);
       history.close();
       provider.destroy();
       socket.destroy();
