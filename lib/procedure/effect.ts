@@ -2,7 +2,7 @@
 import type { Sheet } from '../aircraft/sheet.ts';
 import { parseGate } from '../gate/parse.ts';
 import type { Gate } from '../gate/syntax.ts';
-import { detentsIn, flapMove, flapSelection, moved } from './flaps.ts';
+import { detentsIn, flapMove, flapSelections, moved } from './flaps.ts';
 import type { ExpectedArmed, ExpectedMode, Procedure, StateLine, Step } from './procedure.ts';
 import { type AircraftState, type FloorPhase, type SpeedTarget, unique, withWorlds } from './state.ts';
 
@@ -154,16 +154,20 @@ function targetOfMode(before: AircraftState, vertical: readonly string[], craft:
 }
 
 function afterFlaps(state: AircraftState, step: Step, craft: Craft): AircraftState {
-  const to = flapSelection(step, craft.detents);
-  if (to === null) return state;
-  if (!craft.detents.includes(to)) return state;
-  const seen = /\bindicat/i.test(step.checkSees) && detentsIn(step.checkSees, craft.detents).includes(to);
-  const worlds = state.worlds.map((world) => {
-    const next = moved(world, to, craft.detents);
-    return seen ? { ...next, indicated: [to] } : next;
-  });
-  const retracts = state.selected.some((from) => flapMove(from, to, craft.detents)?.way === 'retract');
+  const said = flapSelections(step, craft.procedure, craft.detents) ?? [];
+  const ends = said.filter((name) => craft.detents.includes(name));
+  if (ends.length === 0) return state;
+  const seen = /\bindicat/i.test(step.checkSees) ? detentsIn(step.checkSees, craft.detents) : [];
+  const worlds = state.worlds.flatMap((world) =>
+    ends.map((to) => {
+      const next = moved(world, to, craft.detents);
+      return seen.includes(to) ? { ...next, indicated: [to] } : next;
+    }),
+  );
+  const retracts = state.selected.some((from) =>
+    ends.some((to) => flapMove(from, to, craft.detents)?.way === 'retract'),
+  );
   const floor: FloorPhase = retracts ? 'elsewhere' : state.floor;
-  const clean = to === craft.detents[0];
+  const clean = ends.every((to) => to === craft.detents[0]);
   return withWorlds({ ...state, floor, goingAround: state.goingAround && !clean }, worlds, true);
 }

@@ -31,14 +31,18 @@ export function detentsIn(text: string, names: readonly string[]): readonly stri
 
 const isFlapLever = (object: string): boolean => /\bflaps?\b/i.test(object);
 
-/** The detent that this step puts the lever to; null when the step moves no flap lever, '' when it doesn't say where to. */
-export function flapSelection(step: Step, names: readonly string[]): string | null {
+const FLIGHT_OWN = /\b(planned|briefed|landing|take-off)\b/i;
+
+/** The detents that this step may put the lever to; null when it moves no flap lever, none when it doesn't say where to. */
+export function flapSelections(step: Step, procedure: Procedure, names: readonly string[]): readonly string[] | null {
   const moves = step.verb === 'select' || step.verb === 'set' || step.verb === 'move';
   if (!moves || !isFlapLever(step.object)) return null;
   const named = detentsIn(`${step.value} ${step.object}`, names);
-  if (named.length === 1) return named[0]!;
+  if (named.length > 0) return named;
+  if (FLIGHT_OWN.test(step.value)) return procedure.envelope.detents.filter((name) => names.includes(name));
   // A detent that the sheet doesn't know is still a selection: the check of detents must see it.
-  return step.value.match(DETENT)?.[0] ?? '';
+  const unknown = /^[A-Z][A-Z0-9]*$/.exec(step.value.trim()) ?? /\bF\d{1,2}\b/.exec(step.value);
+  return unknown === null ? [] : [unknown[0]];
 }
 
 /** Null when the lever is there already, or a name is not one of the detents. */

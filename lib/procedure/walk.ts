@@ -5,7 +5,7 @@ import { parseGate } from '../gate/parse.ts';
 import type { Gate, Parsed } from '../gate/syntax.ts';
 import { alternatives, conjuncts, impossibleDetent, narrowed } from './cue.ts';
 import { afterStep, type Craft, enterPhase, startOf } from './effect.ts';
-import { detentNames, type FlapMove, flapMove, flapSelection } from './flaps.ts';
+import { detentNames, type FlapMove, flapMove, flapSelections } from './flaps.ts';
 import { findStep, stepsNamedIn } from './locate.ts';
 import { onlyWhen } from './only.ts';
 import type { Branch, Procedure, Step } from './procedure.ts';
@@ -22,8 +22,8 @@ export type StepState = {
   /** When the cue holds, and when the step is done (where it may be left out: or was left out). */
   readonly before: AircraftState;
   readonly after: AircraftState;
-  /** The detent selected here; null: none, '': not said. */
-  readonly selection: string | null;
+  /** The detents that may be selected here; null: the step selects none; empty: it doesn't say which. */
+  readonly selection: readonly string[] | null;
   /** What the lever may do here, from each detent it may be at. */
   readonly moves: readonly FlapMove[];
   /** A detent that the cue waits for although nothing before puts the flap there. */
@@ -79,9 +79,9 @@ function along(
     const { doing, leftOut } = onlyWhen(step.only, reached, craft, parse);
     const before = enterPhase(narrowed(doing, parts), parts);
     const done = afterStep(before, step, craft);
-    const selection = flapSelection(step, craft.detents);
+    const selection = flapSelections(step, craft.procedure, craft.detents);
     const moves = before.selected
-      .map((from) => (selection ? flapMove(from, selection, craft.detents) : null))
+      .flatMap((from) => (selection ?? []).map((to) => flapMove(from, to, craft.detents)))
       .filter((move) => move !== null);
     const after = leftOut === null ? done : either(done, leftOut);
     state = after;

@@ -35,12 +35,13 @@ export const flapSkip = defineRule({
     for (const { step, selection, moves, before } of states) {
       const at = { step: step.id, field: 'value' };
       if (selection === null) continue;
-      if (selection === '') {
+      if (selection.length === 0) {
         report({ at, message: 'unsaid', witness: absent('value') });
         continue;
       }
-      if (!names.includes(selection)) {
-        const data = { detent: selection, type: sheet.type, detents: names.join(', ') };
+      const strange = selection.find((name) => !names.includes(name));
+      if (strange !== undefined) {
+        const data = { detent: strange, type: sheet.type, detents: names.join(', ') };
         report({ at, message: 'unknown', data, witness: wordsOf('value', step.value), read: names });
         continue;
       }

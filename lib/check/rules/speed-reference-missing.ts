@@ -7,7 +7,7 @@ import { wordsOf } from '../witness.ts';
 /** VREF, VMM, VFE and VSR are speeds of a detent; V1, VR, V2 and VAPP are entered figures and stand for one flight. */
 const OF_DETENT = /\bV(REF|MM|FE|SR)\b/g;
 const SAYS_DETENT =
-  /^\s*(F\d{1,2}\b|\((F\d|icing)|for F\d|of (the )?(each |every |next |planned )?(detent|flap)|of F\d|(of|for) the (detent|flap))/i;
+  /^(\s+[A-Z][A-Z0-9]+\b|\s+(of|for) (the |each |every |next |planned |present )*(detent|flap)|\s+(of|for) [A-Z][A-Z0-9]+\b)/;
 
 function terms(gate: Gate | null): readonly Term[] {
   if (gate === null) return [];
