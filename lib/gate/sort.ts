@@ -102,7 +102,8 @@ export function sortOf(term: Term): Sort {
       return from === undefined ? plain(MEASURES[term.measure]) : height(from);
     }
     case 'sum':
-      return sortOfSum(sortOf(term.left), sortOf(term.right), term.sign);
+      // A number that is taken off has no say in it, even where it was given a reference by mistake.
+      return sortOfSum(sortOf(term.left), sortOf(term.right), term.right.kind === 'amount' ? '+' : term.sign);
     case 'extreme': {
       const sorts = term.of.map(sortOf);
       return sorts.find((each) => each.references !== null) ?? sorts[0] ?? plain('speed');
