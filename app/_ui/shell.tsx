@@ -24,15 +24,16 @@ export function Shell({ welcome, demo, children }: { welcome: Welcome; demo: boo
           {may.readCandidates && <NavLink href="/procedures">Procedures</NavLink>}
           {may.acknowledge && <NavLink href="/read">Reader</NavLink>}
           {may.readRecord && <NavLink href="/record">Record</NavLink>}
-          {may.readCandidates && <NavLink href="/sheets">Sheets</NavLink>}
+          {(may.readCandidates || may.importSheet) && <NavLink href="/sheets">Sheets</NavLink>}
+          {(may.readCandidates || may.importSheet) && <NavLink href="/library">Library</NavLink>}
           {may.managePeople && <NavLink href="/people">People</NavLink>}
-          {may.manageFleet && <NavLink href="/fleet">Fleet</NavLink>}
+          {(may.manageFleet || may.readCandidates) && <NavLink href="/fleet">Fleet</NavLink>}
           {(may.managePolicy || may.readCandidates) && <NavLink href="/policy">Policy</NavLink>}
         </nav>
         <div className={css.me}>
-          <span>
+          <Link href="/account" className={css.who}>
             {welcome.name} <span className="small">{welcome.operatorName}</span>
-          </span>
+          </Link>
           <ThemeButton />
           <SignOutButton />
         </div>
