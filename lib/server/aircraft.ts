@@ -1,4 +1,5 @@
 // Fleets, tails with their dated options, and the revisions of the type data sheet.
+
 import { parse } from 'yaml';
 import { readSheet } from '../aircraft/sheet.ts';
 import { canonicalText } from '../base/canonical.ts';
@@ -7,6 +8,7 @@ import { newId } from './ids.ts';
 import { namesOf } from './names.ts';
 import { permit } from './permit.ts';
 import { enter } from './record-entry.ts';
+import { said } from './said.ts';
 import { sha256Hex } from './sha256.ts';
 import { type Answered, type Viewer, within } from './within.ts';
 
@@ -57,7 +59,7 @@ export function addFleet(viewer: Viewer, input: { name: string; type: string }):
     permit(standing, 'manage fleet');
     const { operatorId } = standing;
     const fleetId = newId('fl');
-    const data = { name: input.name.trim(), type: input.type.trim() };
+    const data = { name: said(input.name), type: said(input.type) };
     await tx.fleet.create({ data: { operatorId, id: fleetId, ...data } });
     await enter(tx, standing, 'fleet added', fleetId, data);
     return { fleetId };

@@ -1,4 +1,5 @@
 // Answers to ANSWER findings and waivers of STOP findings, bound to the fingerprint of what the check read.
+
 import { reasonProblem, settleProblem } from '../check/answer.ts';
 import { checkProcedure } from '../check/check.ts';
 import { Refused } from './errors.ts';
@@ -9,6 +10,7 @@ import { holdDraft } from './locks.ts';
 import { namesOf } from './names.ts';
 import { type Act, permit } from './permit.ts';
 import { enter } from './record-entry.ts';
+import { said } from './said.ts';
 import { readText } from './text.ts';
 import { type Answered, type Viewer, within } from './within.ts';
 
@@ -70,7 +72,7 @@ function settle(viewer: Viewer, draftId: string, key: FindingKey, deed: Deed): A
         stepId: finding.at.step,
         field: finding.at.field,
         message: finding.message,
-        reason: deed.reason.trim(),
+        reason: said(deed.reason),
         until: deed.until === null ? null : new Date(`${deed.until}T00:00:00Z`),
         personId,
         at,

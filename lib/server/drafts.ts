@@ -16,6 +16,7 @@ import { holdProcedure } from './locks.ts';
 import { namesOf } from './names.ts';
 import { may, permit, type Standing } from './permit.ts';
 import { enter } from './record-entry.ts';
+import { said } from './said.ts';
 import { makeDraft, openChangeRequest } from './start.ts';
 import { readText } from './text.ts';
 import { type Answered, type Viewer, within } from './within.ts';
@@ -126,7 +127,7 @@ export function createProcedure(
   return within(viewer, async (tx, standing) => {
     permit(standing, 'write');
     const fleet = await tx.fleet.findFirst({ where: { operatorId: standing.operatorId } });
-    const content = blankProcedure(newId('pr'), input.title.trim(), fleet?.type ?? '');
+    const content = blankProcedure(newId('pr'), said(input.title), fleet?.type ?? '');
     return begin(tx, standing, content, input.change);
   });
 }

@@ -1,9 +1,11 @@
 // Passwords: argon2id, and the limit on guesses. An unknown name costs the same work and gets the same answer.
+
 import { hash, verify } from '@node-rs/argon2';
 import { err, ok, type Result } from '../base/result.ts';
 import { now } from './clock.ts';
 import { type Tx, transaction } from './db.ts';
 import { type Problem, problem } from './errors.ts';
+import { said } from './said.ts';
 import { type Viewer, within } from './within.ts';
 
 /** Memory in KiB and passes, as the OWASP cheat sheet has them for argon2id (its second row). */
@@ -26,7 +28,7 @@ export async function passwordMatches(stored: string | null, password: string): 
 }
 
 /** Names are compared without regard to case or surrounding space. */
-export const typedName = (name: string): string => name.normalize('NFC').trim().toLowerCase().slice(0, 200);
+export const typedName = (name: string): string => said(name).toLowerCase().slice(0, 200);
 
 export type Attempt = 'right' | 'wrong' | 'too many';
 

@@ -1,10 +1,12 @@
 // The operator's thresholds, durations and words: versions, never edited in place.
+
 import { canonicalText } from '../base/canonical.ts';
 import { type Policy, readPolicy } from '../policy/policy.ts';
 import { Refused } from './errors.ts';
 import { namesOf } from './names.ts';
 import { permit } from './permit.ts';
 import { enter } from './record-entry.ts';
+import { said } from './said.ts';
 import { sha256Hex } from './sha256.ts';
 import { type Answered, type Viewer, within } from './within.ts';
 
@@ -51,7 +53,7 @@ export function addPolicyVersion(
         'file-unreadable',
         read.error.map((one) => `${one.at}: ${one.message}`),
       );
-    const reason = input.reason.trim();
+    const reason = said(input.reason);
     if (reason === '') throw new Refused('reason-too-thin');
     const last = await tx.policyVersion.findFirst({ where: { operatorId }, orderBy: { version: 'desc' } });
     const version = (last?.version ?? 0) + 1;

@@ -1,10 +1,10 @@
 // Review: one page of what a candidate changes, and the two ways on from it.
+
 import type { Finding, NotChecked } from '../check/finding.ts';
 import type { Change } from '../diff/change.ts';
 import { compare } from '../diff/compare.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Procedure } from '../procedure/procedure.ts';
-
 import { type CandidateLine, type CandidateState, candidateLines } from './candidate-lines.ts';
 import type { Tx } from './db.ts';
 import { type ChangeReason, changeOf } from './drafts.ts';
@@ -18,6 +18,7 @@ import { holdCandidate } from './locks.ts';
 import { namesOf } from './names.ts';
 import { may, objection, permit, type Standing } from './permit.ts';
 import { enter } from './record-entry.ts';
+import { said } from './said.ts';
 import { frozen } from './text.ts';
 import { type Answered, type Viewer, within } from './within.ts';
 
@@ -206,12 +207,12 @@ function decide(viewer: Viewer, candidateId: string, verdict: Verdict): Answered
     permit(standing, 'review', hands);
     if (candidate.state !== 'waiting') throw new Refused('not-waiting');
     const { reason, riskNote, statement } = verdict;
-    const wanted = verdict.verdict === 'sent back' ? reason : statement;
-    if (wanted.trim() === '') throw new Refused('reason-too-thin');
-    const said = { reason: reason.trim(), riskNote: riskNote.trim(), statement: statement.trim() };
+    const words = { reason: said(reason), riskNote: said(riskNote), statement: said(statement) };
+    const wanted = verdict.verdict === 'sent back' ? words.reason : words.statement;
+    if (wanted === '') throw new Refused('reason-too-thin');
     const id = newId('rv');
     await tx.review.create({
-      data: { operatorId, id, candidateId, personId, verdict: verdict.verdict, ...said, at },
+      data: { operatorId, id, candidateId, personId, verdict: verdict.verdict, ...words, at },
       select: { id: true },
     });
     await tx.candidate.update({
@@ -219,7 +220,7 @@ function decide(viewer: Viewer, candidateId: string, verdict: Verdict): Answered
       data: { state: verdict.verdict },
       select: { id: true },
     });
-    const told = { candidate: candidateId, review: id, sha256: candidate.sha256, ...said };
+    const told = { candidate: candidateId, review: id, sha256: candidate.sha256, ...words };
     await enter(tx, standing, `candidate ${verdict.verdict}`, candidate.procedureId, told);
     return null;
   });

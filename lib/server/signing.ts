@@ -15,6 +15,7 @@ import { permit, type Standing } from './permit.ts';
 import { enter } from './record-entry.ts';
 import { candidatePage, type OpenCandidate } from './reviews.ts';
 import { DRAFT_CLOSED, tell } from './revocation.ts';
+import { said } from './said.ts';
 import { sha256Hex } from './sha256.ts';
 import { tailsFor } from './tails.ts';
 import { frozen } from './text.ts';
@@ -136,18 +137,18 @@ export async function signCandidate(
 export function refuseCandidate(viewer: Viewer, candidateId: string, reason: string): Answered<null> {
   return within(viewer, async (tx, standing) => {
     const candidate = await holdToSign(tx, standing, candidateId);
-    if (reason.trim() === '') throw new Refused('reason-too-thin');
+    if (said(reason) === '') throw new Refused('reason-too-thin');
     const signOff = await writeSignOff(tx, standing, candidateId, {
       verdict: 'refused',
       statement: '',
-      reason: reason.trim(),
+      reason: said(reason),
       method: 'signed in',
       binds: '',
       bindsSha256: '',
       effectiveFrom: null,
     });
     await setState(tx, standing.operatorId, candidateId, 'refused');
-    const told = { candidate: candidateId, signOff, sha256: candidate.sha256, reason: reason.trim() };
+    const told = { candidate: candidateId, signOff, sha256: candidate.sha256, reason: said(reason) };
     await enter(tx, standing, 'candidate refused', candidate.procedureId, told);
     return null;
   });

@@ -1,4 +1,5 @@
 // Making a draft, inside a transaction: its change request, its first journal entry, its entry in the record.
+
 import { newDraftDoc } from '../document/write.ts';
 import type { Procedure } from '../procedure/procedure.ts';
 import type { Tx } from './db.ts';
@@ -6,6 +7,7 @@ import type { ChangeReason } from './drafts.ts';
 import { newId } from './ids.ts';
 import type { Standing } from './permit.ts';
 import { enter } from './record-entry.ts';
+import { said } from './said.ts';
 
 export async function openChangeRequest(tx: Tx, standing: Standing, procedureId: string, change: ChangeReason) {
   const { operatorId, personId, at } = standing;
@@ -15,9 +17,9 @@ export async function openChangeRequest(tx: Tx, standing: Standing, procedureId:
       operatorId,
       id,
       procedureId,
-      reason: change.reason.trim(),
-      source: change.source.trim(),
-      riskNote: change.riskNote.trim(),
+      reason: said(change.reason),
+      source: said(change.source),
+      riskNote: said(change.riskNote),
       dueOn: change.dueOn ? new Date(`${change.dueOn}T00:00:00Z`) : null,
       ownerId: personId,
       openedById: personId,

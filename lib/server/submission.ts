@@ -1,4 +1,5 @@
 // Submitting: the text is read from the journal, checked with authority, frozen by its hash, and the draft closes.
+
 import { canonicalText } from '../base/canonical.ts';
 import { weigh } from '../check/answer.ts';
 import { type Checked, checkProcedure } from '../check/check.ts';
@@ -17,6 +18,7 @@ import { holdCandidate, holdDraft } from './locks.ts';
 import { permit, type Standing } from './permit.ts';
 import { enter } from './record-entry.ts';
 import { DRAFT_CLOSED, tell } from './revocation.ts';
+import { holdsNul, said } from './said.ts';
 import { sha256Hex } from './sha256.ts';
 import { makeDraft } from './start.ts';
 import { headOf, readText } from './text.ts';
@@ -43,6 +45,7 @@ export function submitDraft(viewer: Viewer, draftId: string, note: string): Answ
     const reading = await readText(tx, operatorId, draftId);
     if (reading.problems.length > 0) throw new Refused('draft-malformed', reading.problems);
     if (reading.procedure.id !== draft.procedureId) throw new Refused('draft-malformed', ['It is another procedure.']);
+    if (holdsNul(reading.procedure)) throw new Refused('draft-malformed', ['It holds a character that is no text.']);
     // Checked is what is frozen, not what it was made from.
     const content = canonicalText(reading.procedure);
     const procedure = JSON.parse(content) as Procedure;
@@ -111,7 +114,7 @@ async function freeze(tx: Tx, standing: Standing, frozen: Frozen): Promise<Submi
       notChecked: checked.notChecked as object,
       submittedById: personId,
       submittedAt: at,
-      note: frozen.note.trim(),
+      note: said(frozen.note),
       state: 'waiting',
     },
     select: { id: true },
@@ -122,6 +125,7 @@ async function freeze(tx: Tx, standing: Standing, frozen: Frozen): Promise<Submi
       candidateId: id,
       position,
       ...finding,
+      cause: finding.cause.replaceAll('\u0000', ' '),
       stepId: place.step,
       field: place.field,
       witness: witness as object,
@@ -164,7 +168,7 @@ export function withdrawCandidate(viewer: Viewer, candidateId: string, reason: s
     const hands = await handsIn(tx, operatorId, candidate.procedureId, candidate.draft.number);
     if (!hands.editors.includes(personId)) throw new Refused('not-permitted');
     if (!['waiting', 'recommended'].includes(candidate.state)) throw new Refused('not-waiting');
-    if (reason.trim() === '') throw new Refused('reason-too-thin');
+    if (said(reason) === '') throw new Refused('reason-too-thin');
     await tx.review.create({
       data: {
         operatorId,
@@ -172,7 +176,7 @@ export function withdrawCandidate(viewer: Viewer, candidateId: string, reason: s
         candidateId,
         personId,
         verdict: 'withdrawn',
-        reason: reason.trim(),
+        reason: said(reason),
         riskNote: '',
         statement: '',
         at,

@@ -1,4 +1,5 @@
 // From a request to a viewer. The token carries a session id only; the rows say the rest, every time.
+
 import { decode } from 'next-auth/jwt';
 import { transaction } from './db.ts';
 import { secureCookies, sessionSecret } from './env.ts';
