@@ -1,19 +1,24 @@
+import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { defineConfig } from '@playwright/test';
 import { findChromium } from './lib/boot/chromium.ts';
 
-// This file is read again by every worker: the first reading decides, the others find it in the environment.
+// This file is read again by every worker: the first reading decides, the others find it in the environment. The data
+// folder goes when the runner does; by then it has stopped the server.
 const FIRST_PORT = 20_000;
-const PORTS = 20_000;
-process.env.CUEWRIGHT_E2E_PORT ??= String(FIRST_PORT + (process.pid % PORTS));
-process.env.CUEWRIGHT_E2E_DATA ??= path.join(os.tmpdir(), `cuewright-e2e-${process.env.CUEWRIGHT_E2E_PORT}`);
-const port = process.env.CUEWRIGHT_E2E_PORT;
+const PORTS = 10_000;
+if (!process.env.CUEWRIGHT_E2E_DATA) {
+  process.env.CUEWRIGHT_E2E_PORT = String(FIRST_PORT + (process.pid % PORTS));
+  const folder = path.join(os.tmpdir(), `cuewright-e2e-${process.pid}`);
+  process.env.CUEWRIGHT_E2E_DATA = folder;
+  process.on('exit', () => fs.rmSync(folder, { recursive: true, force: true }));
+}
+const port = String(process.env.CUEWRIGHT_E2E_PORT);
 const url = `http://localhost:${port}`;
 
 export default defineConfig({
   testDir: 'e2e',
-  globalTeardown: './e2e/teardown.ts',
   workers: 2,
   retries: 0,
   forbidOnly: true,
@@ -44,7 +49,7 @@ export default defineConfig({
     env: {
       PORT: port,
       HOST: '127.0.0.1',
-      CUEWRIGHT_DATA: process.env.CUEWRIGHT_E2E_DATA,
+      CUEWRIGHT_DATA: String(process.env.CUEWRIGHT_E2E_DATA),
       DATABASE_URL: '',
       NEXTAUTH_URL: '',
     },
