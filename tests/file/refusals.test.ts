@@ -71,10 +71,9 @@ describe('what is wrong is shown where it is', () => {
   });
 
   test('also where the field says nothing', () => {
-    expect(problems(`${HEAD}steps:\n  - id: st_a\n    sayd:\n    expect: {thrst: null}\n...\n`).map((p) => p.path)).toEqual([
-      'steps[0].expect.thrst',
-      'steps[0].sayd',
-    ]);
+    expect(
+      problems(`${HEAD}steps:\n  - id: st_a\n    sayd:\n    expect: {thrst: null}\n...\n`).map((p) => p.path),
+    ).toEqual(['steps[0].expect.thrst', 'steps[0].sayd']);
   });
 
   test('a verb, a role, a flag that do not exist', () => {
