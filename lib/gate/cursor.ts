@@ -16,7 +16,8 @@ export class Cursor {
   private furthest = 0;
   /** Reading failed at the end of the text: what is asked there afterwards is no longer what was missing. */
   private done = false;
-  private readonly asked = new Set<string>();
+  /** Whole lists, sorted out only when somebody wants to know: most gates are right. */
+  private asked: (readonly string[])[] = [];
 
   constructor(tokens: readonly Token[], problems: readonly GateProblem[]) {
     this.tokens = tokens;
@@ -42,9 +43,9 @@ export class Cursor {
     if (this.done || index < this.furthest) return;
     if (index > this.furthest) {
       this.furthest = index;
-      this.asked.clear();
+      this.asked = [];
     }
-    for (const each of wanted) this.asked.add(each);
+    this.asked.push(wanted);
   }
 
   /** What was asked for at the furthest token; empty when that is not the present one. */
@@ -54,12 +55,12 @@ export class Cursor {
 
   /** The same, with what is open (a detent, a number) as a slot: `*detent`. */
   slots(): readonly string[] {
-    return this.at === this.furthest ? [...this.asked] : [];
+    return this.at === this.furthest ? [...new Set(this.asked.flat())] : [];
   }
 
   /** What was asked for at the end of the text; empty when reading never came so far. */
   slotsAtEnd(): readonly string[] {
-    return this.furthest === this.tokens.length - 1 ? [...this.asked] : [];
+    return this.furthest === this.tokens.length - 1 ? [...new Set(this.asked.flat())] : [];
   }
 
   /** Is this word next? Asked quietly: it is not offered. */
