@@ -17,6 +17,7 @@ export type Welcome = {
     readonly manageFleet: boolean;
     readonly managePolicy: boolean;
     readonly importSheet: boolean;
+    readonly manageLibrary: boolean;
   };
 };
 
@@ -40,6 +41,7 @@ export function welcome(viewer: Viewer): Answered<Welcome> {
         manageFleet: can('manage fleet'),
         managePolicy: can('manage policy'),
         importSheet: can('import sheet'),
+        manageLibrary: can('manage library'),
       },
     };
   });
