@@ -78,9 +78,7 @@ const kept = (at: number, a: number, b: number, half: number): number => ((at - 
 
 function probeOf(bounds: Bounds, axes: Domain, i: number, strict: boolean): Probe {
   return (value) => {
-    const box = boxOf(axes);
-    box.lo[i] = value;
-    box.hi[i] = value;
+    const box = narrowed(axes, i, value, value);
     const least = leastOver(bounds, box, {
       enough: 0,
       strictly: strict,
@@ -97,12 +95,9 @@ function probeOf(bounds: Bounds, axes: Domain, i: number, strict: boolean): Prob
  * others are; where no such stretch is found, of stretches short enough to be told by their ends.
  */
 function sections(bounds: Bounds, axes: Domain, i: number): readonly number[] {
-  const box = boxOf(axes);
   const marks = [axes[i]!.from];
   const visit = (from: number, to: number, deeper: number): void => {
-    box.lo[i] = from;
-    box.hi[i] = to;
-    bounds.over(box);
+    bounds.over(narrowed(axes, i, from, to));
     const slope = bounds.slopes()[i]!;
     if (deeper === 0 || (!bounds.partial && (slope.lo >= 0 || slope.hi <= 0))) marks.push(to);
     else {
@@ -115,7 +110,8 @@ function sections(bounds: Bounds, axes: Domain, i: number): readonly number[] {
   return marks;
 }
 
-const boxOf = (axes: Domain): Box => ({
-  lo: Float64Array.from(axes, (one) => one.from),
-  hi: Float64Array.from(axes, (one) => one.to),
+/** The whole domain with one variable kept between two values. */
+const narrowed = (axes: Domain, i: number, from: number, to: number): Box => ({
+  lo: axes.map((one, k) => (k === i ? from : one.from)),
+  hi: axes.map((one, k) => (k === i ? to : one.to)),
 });

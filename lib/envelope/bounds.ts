@@ -18,7 +18,7 @@ import { tableBounds } from './table-bounds.ts';
 import type { Line, Tape } from './tape.ts';
 
 /** A range for each variable, in the order of the tape. */
-export type Box = { readonly lo: Float64Array; readonly hi: Float64Array };
+export type Box = { readonly lo: readonly number[]; readonly hi: readonly number[] };
 
 /**
  * Bounds of an expression and of its slopes over boxes. One object serves one tape; the results of a call stand until
@@ -156,7 +156,7 @@ export class Bounds {
   }
 }
 
-const NOWHERE: Box = { lo: new Float64Array(0), hi: new Float64Array(0) };
+const NOWHERE: Box = { lo: [], hi: [] };
 
 function marksOf(tape: Tape, variable: number): readonly number[] {
   const isIt = (line: number): boolean => tape.lines[line]?.op === 'variable' && tape.lines[line].value === variable;

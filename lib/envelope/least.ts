@@ -22,7 +22,7 @@ export type Aim = {
 export type Least = {
   readonly lo: number;
   readonly hi: number;
-  readonly at: Float64Array;
+  readonly at: readonly number[];
   readonly because: string;
   readonly rest: Box;
   readonly looked: number;
@@ -34,7 +34,7 @@ const TOO_NEAR = 1e-12;
 
 /** Finds the least value over a box: ends where it rises or falls, halving the most telling variable elsewhere. */
 export function leastOver(bounds: Bounds, whole: Box, aim: Aim): Least {
-  const search = new Search(bounds, whole);
+  const search = new Search(bounds, whole, aim);
   search.look(whole);
   let below = 0;
   while (search.queue.length > 0) {
@@ -48,11 +48,11 @@ export function leastOver(bounds: Bounds, whole: Box, aim: Aim): Least {
   throw new Error('a search begins with one box and never loses the last');
 }
 
+const isPast = (value: number, aim: Aim): boolean => (aim.strictly ? value > aim.enough : value >= aim.enough);
 const isBelow = (value: number, aim: Aim): boolean => value < aim.enough || (aim.strictly && value <= aim.enough);
 
 function finished(search: Search, piece: Piece, aim: Aim): boolean {
-  const reached = aim.strictly ? piece.lo > aim.enough : piece.lo >= aim.enough;
-  if (reached) return search.because === '';
+  if (isPast(piece.lo, aim)) return search.because === '';
   if (isBelow(search.hi, aim) && search.hi - piece.lo <= aim.near * Math.max(1, Math.abs(search.hi))) return true;
   return search.looked >= aim.budget || search.hi - piece.lo <= TOO_NEAR * Math.max(1, Math.abs(search.hi));
 }
@@ -60,13 +60,15 @@ function finished(search: Search, piece: Piece, aim: Aim): boolean {
 class Search {
   readonly queue: Piece[] = [];
   hi = Infinity;
-  at: Float64Array;
+  at: readonly number[];
   because = '';
   looked = 0;
   private readonly bounds: Bounds;
+  private readonly aim: Aim;
 
-  constructor(bounds: Bounds, whole: Box) {
+  constructor(bounds: Bounds, whole: Box, aim: Aim) {
     this.bounds = bounds;
+    this.aim = aim;
     this.at = whole.lo.slice();
   }
 
@@ -74,8 +76,12 @@ class Search {
     this.looked++;
     let box = first;
     let value = this.bounds.over(box);
-    let slopes = this.bounds.slopes();
     let partial = this.bounds.partial;
+    if (!partial && isPast(value.lo, this.aim)) {
+      this.add({ box, lo: value.lo, slopes: [] });
+      return;
+    }
+    let slopes = this.bounds.slopes();
     for (let i = 0; i < COLLAPSES && !partial; i++) {
       const smaller = collapsed(box, slopes);
       if (smaller === null) break;
@@ -101,14 +107,14 @@ class Search {
     return true;
   }
 
-  private visit(place: Float64Array): Interval {
+  private visit(place: readonly number[]): Interval {
     const value = this.bounds.over({ lo: place, hi: place });
     if (this.bounds.partial) this.because = this.bounds.because;
     else this.keep(value.hi, place);
     return value;
   }
 
-  private keep(value: number, place: Float64Array): void {
+  private keep(value: number, place: readonly number[]): void {
     if (!(value < this.hi)) return;
     this.hi = value;
     this.at = place;
@@ -154,16 +160,16 @@ class Search {
 
 const isPoint = (box: Box): boolean => box.lo.every((value, i) => value === box.hi[i]);
 
-const middle = (box: Box): Float64Array => box.lo.map((value, i) => value + (box.hi[i]! - value) / 2);
+const middle = (box: Box): readonly number[] => box.lo.map((value, i) => value + (box.hi[i]! - value) / 2);
 
 /** Where the least value is to be guessed: the end to which each variable falls on the whole. */
-const lowCorner = (box: Box, slopes: readonly Interval[]): Float64Array =>
+const lowCorner = (box: Box, slopes: readonly Interval[]): readonly number[] =>
   box.lo.map((value, i) => (slopes[i]!.lo + slopes[i]!.hi >= 0 ? value : box.hi[i]!));
 
 /** Variables along which the value only rises or only falls are put at their end; null when there is none. */
 function collapsed(box: Box, slopes: readonly Interval[]): Box | null {
-  let lo: Float64Array | null = null;
-  let hi: Float64Array | null = null;
+  let lo: number[] | null = null;
+  let hi: number[] | null = null;
   for (const [i, slope] of slopes.entries()) {
     if (box.lo[i] === box.hi[i] || !(slope.lo >= 0 || slope.hi <= 0)) continue;
     lo ??= box.lo.slice();
@@ -175,7 +181,7 @@ function collapsed(box: Box, slopes: readonly Interval[]): Box | null {
 }
 
 /** Lower bound by the value in the middle and the slopes around it. */
-function aroundMiddle(value: Interval, box: Box, centre: Float64Array, slopes: readonly Interval[]): number {
+function aroundMiddle(value: Interval, box: Box, centre: readonly number[], slopes: readonly Interval[]): number {
   let sum = value;
   for (const [i, slope] of slopes.entries()) {
     if (box.lo[i] === box.hi[i]) continue;

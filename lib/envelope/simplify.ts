@@ -5,6 +5,8 @@ import { type Expression, max, min, number, partsOf } from '../base/expression.t
  * below zero by its form, where its bounds alone would leave a hair of doubt. Equal in real numbers, not only nearly.
  */
 export function difference(left: Expression, right: Expression): Expression {
+  // A plain number has nothing in common with a formula.
+  if (left.kind === 'number' || right.kind === 'number') return { kind: 'sub', left, right };
   const interner = new Interner();
   return minus(interner, interner.one(left), interner.one(right), MOST_BRANCHES);
 }

@@ -1,5 +1,4 @@
-import type { Expression, Table1, Table2 } from '../base/expression.ts';
-import { partsOf } from '../base/expression.ts';
+import { type Expression, partsOf, type Table1, type Table2 } from '../base/expression.ts';
 
 export type Op = Expression['kind'];
 
@@ -8,61 +7,67 @@ export type Line = {
   /** Its own place. */
   readonly at: number;
   readonly op: Op;
+  /** Places of the operands; 0 where there is none. */
   readonly a: number;
   readonly b: number;
   readonly c: number;
-  /** The number, the exponent, the split, or the place of the variable. */
+  /** The number, the exponent, the split, or which variable it is. */
   readonly value: number;
   readonly table: Table1 | Table2 | null;
   readonly constant: boolean;
 };
 
-/** An expression as a list of lines, each part once, operands first. */
+/** An expression as a list of lines, each part once, operands first. `variables`: in order of appearance. */
 export type Tape = { readonly lines: readonly Line[]; readonly variables: readonly string[] };
 
-/** Lays an expression out. Variables are numbered as in `order`; one that isn't there throws. */
-export function layOut(expression: Expression, order: readonly string[]): Tape {
-  const place = new Map<Expression, number>();
-  const lines: Line[] = [];
-  /** One line a variable, however often it is named: its slope is then found in one place. */
-  const named = new Map<string, number>();
-  const lay = (node: Expression): number => {
-    const before = place.get(node) ?? (node.kind === 'variable' ? named.get(node.name) : undefined);
-    if (before !== undefined) return before;
-    const parts = partsOf(node).map(lay);
-    const line: Line = {
-      at: lines.length,
-      op: node.kind,
-      a: parts[0] ?? 0,
-      b: parts[1] ?? 0,
-      c: parts[2] ?? 0,
-      value: ownFigure(node, order),
-      table: node.kind === 'table1' || node.kind === 'table2' ? node : null,
-      constant: node.kind !== 'variable' && parts.every((part) => lines[part]!.constant),
-    };
-    lines.push(line);
-    place.set(node, lines.length - 1);
-    if (node.kind === 'variable') named.set(node.name, lines.length - 1);
-    return lines.length - 1;
-  };
-  lay(expression);
-  return { lines, variables: order };
+export function layOut(expression: Expression): Tape {
+  const layer = new Layer();
+  layer.lay(expression);
+  return { lines: layer.lines, variables: [...layer.named.keys()] };
 }
 
-function ownFigure(node: Expression, order: readonly string[]): number {
-  switch (node.kind) {
-    case 'number':
-      return node.value;
-    case 'pow':
-      return node.exponent;
-    case 'piecewise':
-      return node.split;
-    case 'variable': {
-      const index = order.indexOf(node.name);
-      if (index < 0) throw new Error(`the domain says nothing of ${node.name}`);
-      return index;
+class Layer {
+  readonly lines: Line[] = [];
+  /** One line a variable, however often it is named: its slope is then found in one place. */
+  readonly named = new Map<string, number>();
+  private readonly place = new Map<Expression, number>();
+
+  lay(node: Expression): number {
+    const before = this.place.get(node) ?? (node.kind === 'variable' ? this.named.get(node.name) : undefined);
+    if (before !== undefined) return before;
+    const [a, b, c] = partsOf(node);
+    const first = a === undefined ? 0 : this.lay(a);
+    const second = b === undefined ? 0 : this.lay(b);
+    const third = c === undefined ? 0 : this.lay(c);
+    const free = (at: number, part: Expression | undefined): boolean => part === undefined || this.lines[at]!.constant;
+    const at = this.lines.length;
+    this.lines.push({
+      at,
+      op: node.kind,
+      a: first,
+      b: second,
+      c: third,
+      value: this.figure(node),
+      table: node.kind === 'table1' || node.kind === 'table2' ? node : null,
+      constant: node.kind !== 'variable' && free(first, a) && free(second, b) && free(third, c),
+    });
+    this.place.set(node, at);
+    if (node.kind === 'variable') this.named.set(node.name, at);
+    return at;
+  }
+
+  private figure(node: Expression): number {
+    switch (node.kind) {
+      case 'number':
+        return node.value;
+      case 'pow':
+        return node.exponent;
+      case 'piecewise':
+        return node.split;
+      case 'variable':
+        return this.named.size;
+      default:
+        return 0;
     }
-    default:
-      return 0;
   }
 }
