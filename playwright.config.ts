@@ -53,7 +53,7 @@ export default defineConfig({
       DATABASE_URL: '',
       NEXTAUTH_URL: '',
     },
-    timeout: 240_000,
+    timeout: 480_000,
     gracefulShutdown: { signal: 'SIGTERM', timeout: 20_000 },
     stdout: 'ignore',
     stderr: 'pipe',

@@ -6,7 +6,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { ownEnvironment, ownNode, root } from '../../lib/boot/project.mjs';
 
-const READY_MS = 180_000;
+const READY_MS = 300_000;
 
 export type App = {
   readonly url: string;

@@ -5,7 +5,7 @@
 import { spawnSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
-import { makeClient } from './build.ts';
+import { makeBuild, makeClient } from './build.ts';
 import { HOW, haveChromium } from './chromium.ts';
 import { testDataFolder } from './data-folder.ts';
 import { openEmbedded } from './embedded-database.ts';
@@ -38,7 +38,10 @@ async function unitTestsOnOneServer(): Promise<Outcome> {
 }
 
 async function browserTestsIfPossible(): Promise<Outcome> {
-  if (haveChromium()) return browserTests();
+  if (haveChromium()) {
+    await makeBuild();
+    return browserTests();
+  }
   const specs = fs.readdirSync(path.join(root, 'e2e')).filter((name) => name.endsWith('.spec.ts'));
   const why = `no Chromium on this machine; to run these, as root: ${HOW}`;
   return {
