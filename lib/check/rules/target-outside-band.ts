@@ -41,10 +41,11 @@ export const targetOutsideBand = defineRule({
       const [fast, slow] = [scheduled(states, index, 'retract'), scheduled(states, index, 'extend')];
       const over = worst();
       const under = worst();
-      const ask = (detent: string, op: '<=' | '>=', other: Speed, into: ReturnType<typeof worst>): void => {
-        const speed = speedOf(target.term, detent, sheet, policy);
-        if (!speed.ok) {
-          unasked(speed.error, at);
+      const ask = (detents: readonly string[], op: '<=' | '>=', other: Speed, into: ReturnType<typeof worst>): void => {
+        const speeds = detents.map((detent) => speedOf(target.term, detent, sheet, policy));
+        const speed = speeds.find((each) => each.ok) ?? speeds[0];
+        if (speed === undefined || !speed.ok) {
+          unasked(speed?.error ?? 'nothing says which detent is held', at);
           return;
         }
         const verdict = compareOver(speed.value, op, other, domain);
@@ -52,11 +53,11 @@ export const targetOutsideBand = defineRule({
         if (verdict.kind === 'fails') into.take({ verdict, speed: speed.value, other });
       };
       const guarded = GUARDED.test(`${step.value} ${step.checkSees}`);
-      if (!guarded) for (const limit of ceilings(fast, sheet, policy)) ask(fast.selected[0]!, '<=', limit, over);
+      if (!guarded) for (const limit of ceilings(fast, sheet, policy)) ask(after.selected, '<=', limit, over);
       for (const detent of slow.selected) {
         const floor = floorOf(sheet, policy.floors, slow.floor, detent, detent);
         if (floor === null) unasked(`the sheet gives no lowest speed for ${detent}`, at);
-        else ask(detent, '>=', floor, under);
+        else ask([detent, ...after.selected], '>=', floor, under);
       }
       for (const [message, bad, state] of [
         ['high', over, fast],
