@@ -25,6 +25,8 @@ export function bindText(
   const node = page.createTextNode(text.toString());
   cell.replaceChildren(node);
   let composing: Composing | null = null;
+  /** While this cell itself writes: then it shows what it wrote, or puts it right afterwards. */
+  let writing = false;
 
   const offset = (): number => {
     const selection = page.getSelection();
@@ -43,10 +45,15 @@ export function bindText(
       refused?.(FIELD_CHARACTERS.says);
       return false;
     }
-    text.doc!.transact(() => {
-      text.delete(at, Math.min(cut, text.length - at));
-      text.insert(at, put);
-    }, words);
+    writing = true;
+    try {
+      text.doc!.transact(() => {
+        text.delete(at, Math.min(cut, text.length - at));
+        text.insert(at, put);
+      }, words);
+    } finally {
+      writing = false;
+    }
     return true;
   };
 
@@ -89,8 +96,8 @@ export function bindText(
     if (write(from, to - from, put)) show(text.toString(), from + put.length);
   };
   const drop = (event: DragEvent) => event.preventDefault();
-  const changed = (event: Y.YTextEvent, transaction: Y.Transaction) => {
-    if (transaction.origin === words && cell.textContent === text.toString()) return;
+  const changed = (event: Y.YTextEvent) => {
+    if (writing) return;
     if (composing) {
       composing.changed = true;
       return;
