@@ -11,7 +11,7 @@ import css from './editor.module.css';
 import { HeadBar } from './head-bar.tsx';
 import { ProcedureHead } from './procedure-head.tsx';
 import { Sheet } from './sheet.tsx';
-import { SidePanel } from './side-panel.tsx';
+import { SidePanel, type Tab } from './side-panel.tsx';
 import { StepIndex } from './step-index.tsx';
 import { useChecks } from './use-checks.ts';
 
@@ -35,6 +35,7 @@ export function Frame({ open }: { open: OpenDraft }) {
   );
   const [current, setCurrent] = useState<string | null>(null);
   const [said, setSaid] = useState('');
+  const [tab, setTab] = useState<Tab>('Findings');
   const wanted = useRef<string | null>(null);
 
   const goTo = useCallback((id: string | null, field?: string) => {
@@ -63,7 +64,7 @@ export function Frame({ open }: { open: OpenDraft }) {
   return (
     <EditingContext value={editing}>
       <div ref={frame} className={css.frame}>
-        <HeadBar open={open} said={said} />
+        <HeadBar open={open} said={said} onSubmit={() => setTab('Submit')} />
         <Banner open={open} problems={whole.problems} />
         <div className={css.desk}>
           <StepIndex findings={findings} />
@@ -71,7 +72,15 @@ export function Frame({ open }: { open: OpenDraft }) {
             <ProcedureHead open={open} />
             <Sheet rail={rail} findings={findings} onSaid={setSaid} />
           </main>
-          <SidePanel open={open} checking={checking} procedure={procedure} weight={weight} onWeight={setWeight} />
+          <SidePanel
+            open={open}
+            checking={checking}
+            procedure={procedure}
+            weight={weight}
+            onWeight={setWeight}
+            tab={tab}
+            onTab={setTab}
+          />
         </div>
       </div>
     </EditingContext>

@@ -10,7 +10,7 @@ import css from './editor.module.css';
 import { SaveLine } from './save-line.tsx';
 
 /** Where we are, who else is here, how far the database has it. */
-export function HeadBar({ open, said }: { open: OpenDraft; said: string }) {
+export function HeadBar({ open, said, onSubmit }: { open: OpenDraft; said: string; onSubmit: () => void }) {
   const { undo, redo, canUndo, canRedo } = useHistory();
   const { may, refuse } = useEditing();
   const peers = usePeers();
@@ -57,6 +57,11 @@ export function HeadBar({ open, said }: { open: OpenDraft; said: string }) {
       )}
       <Button onClick={download}>As a file</Button>
       <Button onClick={() => window.print()}>Print</Button>
+      {may.submit && (
+        <Button look="main" onClick={onSubmit}>
+          Submit …
+        </Button>
+      )}
     </div>
   );
 }

@@ -1,5 +1,4 @@
 'use client';
-import { useState } from 'react';
 import type { Procedure } from '../../../../lib/procedure/procedure.ts';
 import type { OpenDraft } from '../../../../lib/server/drafts.ts';
 import { useEditing } from './editing.ts';
@@ -11,6 +10,7 @@ import type { Checking } from './use-checks.ts';
 import { WeightSlider } from './weight-slider.tsx';
 
 const TABS = ['Findings', 'State here', 'Submit'] as const;
+export type Tab = (typeof TABS)[number];
 
 export function SidePanel(props: {
   open: OpenDraft;
@@ -18,10 +18,11 @@ export function SidePanel(props: {
   procedure: Procedure;
   weight: number | null;
   onWeight: (weight: number) => void;
+  tab: Tab;
+  onTab: (tab: Tab) => void;
 }) {
-  const { open, checking, procedure } = props;
+  const { open, checking, procedure, tab, onTab } = props;
   const { sheet } = useEditing();
-  const [tab, setTab] = useState<(typeof TABS)[number]>('Findings');
   return (
     <aside className={`${css.side} no-print`} aria-label="Checks">
       <div className={css.tabs} role="tablist" aria-label="Beside the page">
@@ -33,7 +34,7 @@ export function SidePanel(props: {
             id={`tab-${one}`}
             aria-selected={tab === one}
             aria-controls="beside"
-            onClick={() => setTab(one)}
+            onClick={() => onTab(one)}
           >
             {one}
           </button>
