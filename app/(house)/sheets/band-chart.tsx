@@ -39,7 +39,7 @@ export function BandChart({ band, speeds }: { band: DetentBand; speeds: Scale })
 export function Grid({ on, unit = 'kt' }: { on: Axes; unit?: string }) {
   const bottom = BOX.height - BOX.bottom;
   return (
-    <g aria-hidden="true">
+    <g>
       {on.speeds.map((tick) => (
         <g key={tick.says}>
           <line x1={BOX.left} x2={BOX.width - BOX.right} y1={tick.at} y2={tick.at} className={css.grid} />
