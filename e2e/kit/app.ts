@@ -62,7 +62,7 @@ export async function startApp(folder: string, port: number, extra: Record<strin
     for (const stream of [child.stdout, child.stderr]) {
       stream.on('data', (chunk) => {
         said += chunk;
-        if (!said.includes('\nReady: ')) return;
+        if (!said.includes('Ctrl-C stops it.')) return;
         clearTimeout(timer);
         resolve();
       });
