@@ -74,7 +74,9 @@ export function addTail(
   return within(viewer, async (tx, standing) => {
     permit(standing, 'manage fleet');
     const { operatorId, personId } = standing;
-    const { fleetId, registration, standard } = input;
+    const { fleetId } = input;
+    const registration = said(input.registration);
+    const standard = said(input.standard);
     const fleet = await tx.fleet.findUnique({ where: { operatorId_id: { operatorId, id: fleetId } } });
     if (!fleet) throw new Refused('unknown');
     const heldFrom = timeOf(input.from);

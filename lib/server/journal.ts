@@ -1,4 +1,5 @@
 // What the live document needs: may this person write or read, what was written so far, and one more update.
+import * as Y from 'yjs';
 import { CHANGE_BYTES, DRAFT_BYTES } from '../document/limits.ts';
 import { Refused } from './errors.ts';
 import { holdDraft } from './locks.ts';
@@ -37,22 +38,32 @@ export function appendUpdate(viewer: Viewer, draftId: string, update: Uint8Array
     permit(standing, 'write');
     const { operatorId, personId, at } = standing;
     if (update.byteLength > CHANGE_BYTES.most) throw new Refused('too-large', [CHANGE_BYTES.says]);
+    if (!isUpdate(update)) throw new Refused('not-understood');
     const draft = await holdDraft(tx, operatorId, draftId);
     if (draft.state !== 'open') throw new Refused('draft-closed');
-    const rows = await tx.$queryRaw<{ last: number; bytes: bigint }[]>`
-      SELECT coalesce(max("seq"), 0)::int AS "last", coalesce(sum(length("update")), 0)::bigint AS "bytes"
-      FROM "draft_update" WHERE "operatorId" = ${operatorId} AND "draftId" = ${draftId}`;
-    const { last, bytes } = rows[0]!;
-    if (Number(bytes) + update.byteLength > DRAFT_BYTES.most) {
-      throw new Refused('too-large', [DRAFT_BYTES.says]);
-    }
-    const seq = last + 1;
+    const last = await tx.draftUpdate.findFirst({
+      where: { operatorId, draftId },
+      orderBy: { seq: 'desc' },
+      select: { seq: true, total: true },
+    });
+    const total = (last?.total ?? 0) + update.byteLength;
+    if (total > DRAFT_BYTES.most) throw new Refused('too-large', [DRAFT_BYTES.says]);
+    const seq = (last?.seq ?? 0) + 1;
     await tx.draftUpdate.create({
-      data: { operatorId, draftId, seq, update: new Uint8Array(update), personId, at },
+      data: { operatorId, draftId, seq, update: new Uint8Array(update), total, personId, at },
       select: { seq: true },
     });
     return seq;
   });
+}
+
+function isUpdate(bytes: Uint8Array): boolean {
+  try {
+    Y.decodeUpdate(bytes);
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** Keeps `state` as the sum of the updates up to `upTo`. An older snapshot never replaces a newer one. */

@@ -27,7 +27,6 @@ const ACTS = {
 } as const satisfies Record<string, readonly Role[]>;
 
 export type Act = keyof typeof ACTS;
-export const ACT_NAMES = Object.keys(ACTS) as readonly Act[];
 
 /** Who had a hand in the text that an act is about. */
 export type Hands = {

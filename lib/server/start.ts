@@ -60,12 +60,14 @@ export async function makeDraft(
       state: 'open',
     },
   });
+  const update = new Uint8Array(newDraftDoc(procedure));
   await tx.draftUpdate.create({
     data: {
       operatorId,
       draftId: id,
       seq: 1,
-      update: new Uint8Array(newDraftDoc(procedure)),
+      update,
+      total: update.byteLength,
       personId: writtenBy,
       at,
     },

@@ -19,16 +19,25 @@ export async function journalOf(tx: Tx, operatorId: string, draftId: string): Pr
   return { snapshot: kept && { upTo: kept.upTo, state: kept.state }, updates };
 }
 
+/** An entry that cannot be read is left out and named among the problems: such a draft is shown and not frozen. */
 export async function readText(tx: Tx, operatorId: string, draftId: string): Promise<Reading> {
   const stored = await journalOf(tx, operatorId, draftId);
   const doc = new Y.Doc();
+  const unreadable: string[] = [];
+  const apply = (update: Uint8Array, name: string): void => {
+    try {
+      Y.applyUpdate(doc, update);
+    } catch {
+      unreadable.push(`${name} of the journal cannot be read.`);
+    }
+  };
   doc.transact(() => {
-    if (stored.snapshot) Y.applyUpdate(doc, stored.snapshot.state);
-    for (const { update } of stored.updates) Y.applyUpdate(doc, update);
+    if (stored.snapshot) apply(stored.snapshot.state, 'The snapshot');
+    for (const { seq, update } of stored.updates) apply(update, `Entry ${seq}`);
   });
-  const reading = readDraft(doc);
+  const { procedure, problems } = readDraft(doc);
   doc.destroy();
-  return reading;
+  return { procedure, problems: [...unreadable, ...problems] };
 }
 
 /** Frozen text: it was canonical when it was hashed, and nothing else is ever stored there. */

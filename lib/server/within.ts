@@ -51,6 +51,8 @@ export async function within<T>(
     );
   } catch (error) {
     if (error instanceof Refused) return err(error.problem);
+    // A name with a character that no text can hold, as an address may bring it, names nothing.
+    if (String((error as Error).message).includes('`22021`')) return err(problem('unknown'));
     const index = violated(error);
     if (index?.includes('draft_one_open')) return err(problem('draft-open'));
     if (index?.includes('candidate_one_under_review')) return err(problem('already-under-review'));

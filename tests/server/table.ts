@@ -104,6 +104,7 @@ export const TABLE: readonly Row[] = [
   row('withdrawCandidate', WRITE, 'unknown', (who, { candidate }) =>
     submission.withdrawCandidate(who, candidate, 'why'),
   ),
+  row('submitDraft', WRITE, 'unknown', (who, { draft }) => submission.submitDraft(who, draft, '')),
   row('tails', ROLES, 'own', (who) => reading.tails(who)),
   row('inForce', ROLES, 'unknown', (who) => reading.inForce(who, 'Q-AAA')),
   row('readIssue', ROLES, 'unknown', (who) => reading.readIssue(who, 'Q-AAA', PROCEDURE_ID)),
