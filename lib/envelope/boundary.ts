@@ -25,7 +25,13 @@ const BUDGET = 100;
 type Probe = (value: number) => { readonly margin: number; readonly fails: boolean };
 
 /** Seeks the boundary along a variable. null when the domain hasn't this variable, or gives it one value only. */
-export function boundaryAlong(bounds: Bounds, axes: Domain, name: string, strict: boolean): Boundary | null {
+export function boundaryAlong(
+  bounds: Bounds,
+  axes: Domain,
+  name: string,
+  strict: boolean,
+  witness: readonly number[],
+): Boundary | null {
   const i = axes.findIndex((one) => one.name === name);
   const along = axes[i];
   if (along === undefined || along.from === along.to) return null;
@@ -33,7 +39,7 @@ export function boundaryAlong(bounds: Bounds, axes: Domain, name: string, strict
   const probe = probeOf(bounds, axes, i, strict);
   const span = along.to - along.from;
   const turn = (right: number, wrong: number): number => turningPoint(probe, right, wrong, span * FINE);
-  const marks = sections(bounds, axes, i);
+  const marks = sections(bounds, axes, i, witness[i]!);
   const failing = marks.filter((mark) => probe(mark).fails);
   const first = failing[0];
   const last = failing[failing.length - 1];
@@ -92,22 +98,30 @@ function probeOf(bounds: Bounds, axes: Domain, i: number, strict: boolean): Prob
 
 /**
  * The ends of stretches along which more of the variable makes the condition only better or only worse, whatever the
- * others are; where no such stretch is found, of stretches short enough to be told by their ends.
+ * others are; where no such stretch is found, of stretches short enough to be told by their ends. Tables are cut at their
+ * points, and the witness is an end, so that a narrow failure isn't stepped over.
  */
-function sections(bounds: Bounds, axes: Domain, i: number): readonly number[] {
-  const marks = [axes[i]!.from];
+function sections(bounds: Bounds, axes: Domain, i: number, witness: number): readonly number[] {
+  const { from: first, to: last } = axes[i]!;
+  const found = [first];
   const visit = (from: number, to: number, deeper: number): void => {
     bounds.over(narrowed(axes, i, from, to));
     const slope = bounds.slopes()[i]!;
-    if (deeper === 0 || (!bounds.partial && (slope.lo >= 0 || slope.hi <= 0))) marks.push(to);
+    if (deeper === 0 || (!bounds.partial && (slope.lo >= 0 || slope.hi <= 0))) found.push(to);
     else {
       const half = from + (to - from) / 2;
       visit(from, half, deeper - 1);
       visit(half, to, deeper - 1);
     }
   };
-  visit(axes[i]!.from, axes[i]!.to, DEEPEST);
-  return marks;
+  bounds.over(narrowed(axes, i, first, last));
+  const slope = bounds.slopes()[i]!;
+  if (!bounds.partial && (slope.lo >= 0 || slope.hi <= 0)) return [first, last];
+  const inner = [...bounds.marks[i]!, witness].filter((mark) => mark > first && mark < last).sort((a, b) => a - b);
+  const cuts = [first, ...new Set(inner), last];
+  const deep = Math.max(1, DEEPEST - Math.ceil(Math.log2(cuts.length - 1)));
+  for (let k = 1; k < cuts.length; k++) visit(cuts[k - 1]!, cuts[k]!, deep);
+  return found;
 }
 
 /** The whole domain with one variable kept between two values. */

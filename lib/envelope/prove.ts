@@ -57,7 +57,7 @@ export function prove(condition: Condition, domain: Domain, options: ProveOption
   const least = leastOver(bounds, boxOf(axes), aim);
   if (least.hi < 0 || (least.hi <= 0 && strict === 'yes')) {
     const along = quick ? null : (options.along ?? defaultAlong(axes));
-    const from = along === null ? null : boundaryAlong(bounds, axes, along, strictly);
+    const from = along === null ? null : boundaryAlong(bounds, axes, along, strictly, least.at);
     const found = { verdict: 'fails' as const, witness: pointOf(axes, least.at), worst: least.hi };
     return from === null ? found : { ...found, from };
   }
