@@ -127,10 +127,13 @@ export async function join({ viewer, port, draftId, shelf = new MemoryShelf() }:
   });
 }
 
-/** Waits until what is saved is as wanted; rejects after ten seconds with what it was. */
+/** A busy machine is slow; what takes longer than this is stuck. Milliseconds. */
+const STUCK = 60_000;
+
+/** Waits until what is saved is as wanted; rejects with what it was when that never comes. */
 export function until(draft: DraftConnection, wanted: (state: SaveState) => boolean): Promise<SaveState> {
   return new Promise((resolve, reject) => {
-    const late = setTimeout(() => reject(new Error(`still ${JSON.stringify(draft.saved())}`)), 10_000);
+    const late = setTimeout(() => reject(new Error(`still ${JSON.stringify(draft.saved())}`)), STUCK);
     const look = () => {
       if (!wanted(draft.saved())) return;
       clearTimeout(late);
