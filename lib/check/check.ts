@@ -2,8 +2,8 @@
 // gives the same answer in the browser, on the server and on the command line. A rule never imports a rule, and no
 // rule runs over weights itself: questions about all weights go to the prover. It never says "safe": it says what was
 // checked, over which ranges, and what could not be.
-import { parseGate } from '../gate/parse.ts';
-import type { Parsed } from '../gate/syntax.ts';
+
+import { parsedCue } from '../procedure/parsed-cue.ts';
 import { allSteps, type Procedure, type Step } from '../procedure/procedure.ts';
 import { type StepState, walk } from '../procedure/walk.ts';
 import { envelopeWords } from './envelope-words.ts';
@@ -67,17 +67,11 @@ export function checkProcedure(procedure: Procedure, facts: Facts, rules: readon
 
 /** What all rules share. The walk is made when the first rule is asked, and once. */
 function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[]) {
-  const gates = new Map<string, Parsed>();
-  const gate = (text: string): Parsed => {
-    const known = gates.get(text) ?? parseGate(text);
-    gates.set(text, known);
-    return known;
-  };
   let states: readonly StepState[] | undefined;
   return (unasked: RuleContext['unasked']): RuleContext => ({
     procedure,
     steps,
-    gate,
+    gate: parsedCue,
     unasked,
     get states() {
       return (states ??= walk(procedure, facts.sheet));

@@ -1,8 +1,8 @@
 // What one step does to the state: lever, gear, selectors, autopilot, and the mode line that it tells the crew to expect.
 import type { Sheet } from '../aircraft/sheet.ts';
-import { parseGate } from '../gate/parse.ts';
 import type { Gate } from '../gate/syntax.ts';
 import { detentsIn, flapMove, flapSelections, moved } from './flaps.ts';
+import { parsedCue } from './parsed-cue.ts';
 import type { ExpectedArmed, ExpectedMode, Procedure, StateLine, Step } from './procedure.ts';
 import { type AircraftState, type FloorPhase, type SpeedTarget, unique, withWorlds } from './state.ts';
 
@@ -22,7 +22,7 @@ export function speedTarget(text: string, setBy: string): SpeedTarget {
   if (SAYS_NO_FIGURE.test(bare)) return { kind: 'words', text: bare, setBy };
   // `rough-air speed, 265 kt or M 0.74`: the first part that is a speed is the target.
   for (const part of [bare, ...bare.split(/,\s*|\s+or\s+/)]) {
-    const parsed = parseGate(`speed = ${part}`);
+    const parsed = parsedCue(`speed = ${part}`);
     const gate = parsed.gate;
     if (parsed.problems.length > 0 || gate?.kind !== 'compare') continue;
     return { kind: 'expression', term: gate.right, text: part, setBy };
