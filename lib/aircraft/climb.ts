@@ -20,12 +20,6 @@ export function climbRateExpression(sheet: Sheet, setting: Setting, speed: Expre
   return mul(number(FEET_PER_MINUTE), mul(trueSpeed, excess));
 }
 
-/** Mach number of a calibrated speed, of `elevation`, for limits given as one. */
-export function machExpression(sheet: Sheet, speed: Expression): Expression {
-  const setting: Setting = { detent: sheet.detents[0]!.name, gear: 'up', rating: 'idle' };
-  return forces(symbolic, sheet, setting, momentOf(speed)).mach;
-}
-
 const momentOf = (speed: Expression) => ({
   speed,
   altitude: variable('elevation'),

@@ -17,8 +17,8 @@ export type Boundary =
 /** Share of the range to which a boundary is found: 0.03 kg of 32 t. */
 const FINE = 1e-6;
 const PROBES = 80;
-/** Halvings of the range where the condition neither only gets better nor only worse: 64 stretches at most. */
-const DEEPEST = 6;
+/** Halvings of the range where the condition neither only gets better nor only worse: 32 stretches at most. */
+const DEEPEST = 5;
 const BUDGET = 100;
 
 /** The least margin with one variable at a value, or a number of its sign; and whether that is a failure. */
