@@ -1,6 +1,6 @@
 // What server and browser tell one another about a draft beside Yjs' own messages: JSON in Hocuspocus' "stateless"
 // messages, and the codes with which a socket is closed. One file for both, so that they can't drift apart.
-import { CHANGE_BYTES } from './limits.ts';
+import { CHANGE_BYTES, DRAFT_BYTES } from './limits.ts';
 
 /**
  * A fence: the browser asks to be told when everything it sent before is committed. Messages of a socket are taken in order,
@@ -22,6 +22,7 @@ export const CLOSED = {
   revoked: 4401,
   notAllowed: 4403,
   tooLarge: 4413,
+  full: 4414,
   tooMany: 4429,
   again: 4503,
 } as const;
@@ -31,6 +32,7 @@ export const SENTENCES = {
   revoked: 'You were signed out. What you typed is kept in this browser; sign in to send it.',
   notAllowed: 'You have no access to this draft any more. What you typed is kept in this browser.',
   tooLarge: CHANGE_BYTES.says,
+  full: DRAFT_BYTES.says,
   frozen: 'This draft was submitted. It can be read here; changes go to the next draft.',
 } as const;
 

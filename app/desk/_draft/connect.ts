@@ -51,12 +51,14 @@ const STOPS: Readonly<Record<number, 'signed-out' | 'no-access' | 'refused'>> = 
   [CLOSED.revoked]: 'signed-out',
   [CLOSED.notAllowed]: 'no-access',
   [CLOSED.tooLarge]: 'refused',
+  [CLOSED.full]: 'refused',
   [CLOSED.broken]: 'refused',
 };
 const WHY: Readonly<Record<number, string>> = {
   [CLOSED.revoked]: SENTENCES.revoked,
   [CLOSED.notAllowed]: SENTENCES.notAllowed,
   [CLOSED.tooLarge]: SENTENCES.tooLarge,
+  [CLOSED.full]: SENTENCES.full,
   [CLOSED.broken]: SENTENCES.broken,
 };
 
