@@ -86,8 +86,6 @@ const libraryFormat = z.strictObject({
 });
 type LibraryFormat = z.infer<typeof libraryFormat>;
 
-export const emptyLibrary: Library = { aerodromes: [], callouts: [], terms: [], checklists: [], sources: [] };
-
 /** Reads one file; the parts that it doesn't hold are empty. */
 export function readLibraryFile(fileText: string, name: string): Result<Library, FileProblem[]> {
   const read = readAs(libraryFormat, fileText, name, { endMark: true });
@@ -105,10 +103,6 @@ export function joinLibraries(parts: readonly Library[]): Library {
     checklists: parts.flatMap((part) => part.checklists),
     sources: parts.flatMap((part) => part.sources),
   };
-}
-
-export function libraryJsonSchema(): Record<string, unknown> {
-  return z.toJSONSchema(libraryFormat, { target: 'draft-2020-12' });
 }
 
 function toLibrary(file: LibraryFormat): Library {
