@@ -22,12 +22,15 @@ export const shortHash = (text, length = 10) => crypto.createHash('sha256').upda
 /** The environment for child processes: the project's own Node and tools come first. @returns {Record<string, string>} */
 export function ownEnvironment(extra = {}) {
   const bin = path.join(root, 'node_modules', '.bin');
+  // Compiled code is kept between starts, which halves the work of starting.
+  const compiled = path.join(root, 'node_modules', '.cache', 'compiled');
   const paths = [path.dirname(ownNode), bin, process.env.PATH ?? ''];
   return {
     ...process.env,
     PATH: paths.join(path.delimiter),
     NEXT_TELEMETRY_DISABLED: '1',
     CHECKPOINT_DISABLE: '1',
+    NODE_COMPILE_CACHE: compiled,
     ...extra,
   };
 }
