@@ -1,5 +1,7 @@
 // What an operator keeps beside its procedures: cards of aerodromes, words, lists. Values only; nothing here checks anything.
-import type { Role } from '../procedure/procedure.ts';
+
+/** Who speaks and acts. A library knows no procedure, so the words stand here again; the file reader keeps the two alike. */
+export type Role = 'PF' | 'PM' | 'captain' | 'first officer' | 'each' | 'cabin crew' | 'ground crew';
 
 /** Lengths in m, heights AAL and altitudes MSL in ft, as charted; null where the card has no such value. */
 export type Aerodrome = {

@@ -10,7 +10,7 @@ describe('the law of the format', () => {
         const text = writeProcedureFile(procedure);
         expect(readProcedureFile(text, 'law')).toEqual({ ok: true, value: procedure });
       }),
-      { numRuns: 400 },
+      { numRuns: 200 },
     );
   });
 
@@ -32,7 +32,7 @@ describe('the law of the format', () => {
         const part = text.slice(0, Math.floor(share * (text.length - 1)));
         expect(readProcedureFile(part, 'half').ok).toBe(false);
       }),
-      { numRuns: 400 },
+      { numRuns: 200 },
     );
   });
 });
