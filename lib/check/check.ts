@@ -6,7 +6,7 @@
 import { parsedCue } from '../procedure/parsed-cue.ts';
 import { allSteps, type Procedure, type Step } from '../procedure/procedure.ts';
 import { type StepState, walk } from '../procedure/walk.ts';
-import { envelopeWords } from './envelope-words.ts';
+import { envelopeProblem, envelopeWords } from './envelope-words.ts';
 import type { Crash, Finding, NotChecked } from './finding.ts';
 import { fieldsRead, fingerprint, placeKey } from './fingerprint.ts';
 import type { Facts, Need, Report, Rule, RuleContext } from './rule.ts';
@@ -41,6 +41,11 @@ export function checkProcedure(procedure: Procedure, facts: Facts, rules: readon
     const missing = rule.needs.filter((need) => facts[need] === null);
     if (missing.length > 0) {
       for (const need of missing) notChecked.push({ check, number, because: MISSING[need], at: null });
+      continue;
+    }
+    const unproven = rule.kind.includes('N') ? envelopeProblem(procedure) : null;
+    if (unproven !== null) {
+      notChecked.push({ check, number, because: unproven, at: null });
       continue;
     }
     const mine: Finding[] = [];

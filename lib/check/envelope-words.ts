@@ -7,6 +7,19 @@ import type { Deviation, Feet, FlightLevel, Kilograms, Knots } from '../units/qu
 const span = (range: Range | null, write: (value: number) => string): string | null =>
   range === null ? null : `${write(range.from)} to ${write(range.to)}`;
 
+const RANGES = ['weight', 'elevation', 'temperature', 'wind', 'level'] as const;
+
+/** Why nothing can be proven over these ranges; null when they are ranges. */
+export function envelopeProblem({ envelope }: Procedure): string | null {
+  for (const name of RANGES) {
+    const range = envelope[name];
+    if (range === null) continue;
+    if (!Number.isFinite(range.from) || !Number.isFinite(range.to)) return `the ${name} range has no figures`;
+    if (range.from > range.to) return `the ${name} range begins above its end`;
+  }
+  return null;
+}
+
 /** Weight first; what is not limited is the sheet's own range; without a sheet only what the procedure says. */
 export function envelopeWords(procedure: Procedure, sheet: Sheet | null): string {
   const { weight, elevation, temperature, wind, level } = procedure.envelope;

@@ -59,10 +59,12 @@ const LARGEST_COUNT = 20;
 
 /** The text with quoted words blanked out, so that offsets stay. */
 export function withoutSpoken(text: string): string {
+  if (!text.includes('"') && !text.includes('“')) return text;
   return text.replace(/"[^"]*"|“[^”]*”/g, (spoken) => ' '.repeat(spoken.length));
 }
 
 export function figuresIn(text: string): readonly Figure[] {
+  if (!/\d/.test(text)) return [];
   const plain = withoutSpoken(text);
   const found: Figure[] = [];
   for (const match of plain.matchAll(NUMBER)) {

@@ -4,15 +4,14 @@ import { withoutSpoken } from './figures.ts';
 export type WordsFound = { readonly from: number; readonly to: number; readonly words: string };
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-const expressions = new Map<string, RegExp>();
+const expressions = new WeakMap<readonly string[], RegExp>();
 
 function expressionOf(list: readonly string[]): RegExp {
-  const key = list.join('\u0000');
-  const known = expressions.get(key);
+  const known = expressions.get(list);
   if (known !== undefined) return known;
   const longestFirst = [...list].sort((a, b) => b.length - a.length || (a < b ? -1 : 1)).map(escaped);
   const made = new RegExp(`(?<![\\w-])(?:${longestFirst.join('|')})(?![\\w-])`, 'gi');
-  expressions.set(key, made);
+  expressions.set(list, made);
   return made;
 }
 

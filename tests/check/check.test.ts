@@ -91,6 +91,16 @@ describe('one check of a procedure', () => {
     expect(result.notChecked).toEqual([]);
   });
 
+  it('proves nothing over a range that is none', () => {
+    const envelope = { weight: { from: 66_800, to: 46_000 } };
+    const { notChecked, crashed } = checkProcedure(procedureWith({ envelope }), facts);
+    expect(crashed).toEqual([]);
+    expect(notChecked.find((each) => each.check === 'flap-too-slow')?.because).toBe(
+      'the weight range begins above its end',
+    );
+    expect(notChecked.some((each) => each.check === 'no-trigger')).toBe(false);
+  });
+
   it('says over which ranges it asked', () => {
     const envelope = { weight: { from: 46_000, to: 66_800 }, wind: { from: -10, to: 40 } };
     const { checked } = checkProcedure(procedureWith({ envelope }), facts);
