@@ -1,8 +1,6 @@
 import type { Detent, Sheet } from './sheet.ts';
 
-/** Detents from clean to full, as the sheet lists them. */
-export const detents = (sheet: Sheet): readonly Detent[] => sheet.detents;
-
+/** Names of the detents from clean to full, as the sheet lists them. */
 export const detentNames = (sheet: Sheet): readonly string[] => sheet.detents.map((detent) => detent.name);
 
 export function detentNamed(sheet: Sheet, name: string): Detent | null {

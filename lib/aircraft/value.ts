@@ -24,13 +24,6 @@ const unitOf = (unit: string) =>
 export const quantity = (unit: string) =>
   z.strictObject({ value: figure, unit: unitOf(unit), source: sourceReference, note: z.string().optional() });
 
-export type Quantity = {
-  readonly value: number;
-  readonly unit: string;
-  readonly source: string;
-  readonly note?: string | undefined;
-};
-
 const rising = (name: string) =>
   z
     .array(figure)

@@ -78,20 +78,6 @@ export const table1 = (
 /** Computes with formulas instead of numbers: a law written over `Arithmetic` comes out as an expression to be proven. */
 export const symbolic: Arithmetic<Expression> = { of: number, add, sub, mul, div, pow, sqrt, exp, min, max };
 
-/** The names of the variables that an expression speaks of, in order of appearance. */
-export function variablesIn(expression: Expression): readonly string[] {
-  const names = new Set<string>();
-  const seen = new Set<Expression>();
-  const visit = (node: Expression): void => {
-    if (seen.has(node)) return;
-    seen.add(node);
-    if (node.kind === 'variable') names.add(node.name);
-    for (const part of partsOf(node)) visit(part);
-  };
-  visit(expression);
-  return [...names];
-}
-
 /** The operands of a node, left to right. */
 export function partsOf(node: Expression): readonly Expression[] {
   switch (node.kind) {

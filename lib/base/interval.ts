@@ -106,8 +106,6 @@ export const powUp = (a: number, exponent: number): number => (a === 1 ? 1 : loo
 export const point = (value: number): Interval => ({ lo: value, hi: value });
 /** Anything at all: what is known of a value that isn't defined everywhere. */
 export const anything: Interval = { lo: -Infinity, hi: Infinity };
-export const isPoint = (x: Interval): boolean => x.lo === x.hi;
-export const contains = (x: Interval, value: number): boolean => x.lo <= value && value <= x.hi;
 export const hull = (a: Interval, b: Interval): Interval => ({ lo: Math.min(a.lo, b.lo), hi: Math.max(a.hi, b.hi) });
 export const plus = (a: Interval, b: Interval): Interval => ({ lo: addDown(a.lo, b.lo), hi: addUp(a.hi, b.hi) });
 export const minus = (a: Interval, b: Interval): Interval => ({ lo: addDown(a.lo, -b.hi), hi: addUp(a.hi, -b.lo) });

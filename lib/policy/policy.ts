@@ -134,8 +134,6 @@ export const policySchema = z.strictObject({
 });
 
 export type Policy = z.infer<typeof policySchema>;
-export type Floor = z.infer<typeof floor>;
-export type FloorPhase = keyof Policy['floors'];
 export type PolicyProblem = { readonly at: string; readonly message: string };
 
 /** Reads a policy from plain data, as YAML or JSON gives it. Every problem has its place, such as `speeds.bandMinimum`. */
