@@ -1,0 +1,97 @@
+// Breadth first over any system of packed states. States come out in the order of their distance, so the first of them with a
+// property is the end of a shortest path to it, and any number of properties is asked in one pass. Same system, same answer.
+import { assert } from '../base/assert.ts';
+import { stateSet } from './state-set.ts';
+
+export type System = {
+  readonly initial: readonly number[];
+  /** Keys are whole numbers from 0 to 2^bits - 1, bits at most 31. */
+  readonly bits: number;
+  /** Writes the successors of a state and the label of each move; gives how many. One for each edge, loops included. */
+  readonly expand: (state: number, to: Int32Array, by: Int32Array) => number;
+  /** No state has more successors than this. */
+  readonly widest: number;
+};
+
+export type Exploration = {
+  /** In the order found. */
+  readonly states: Int32Array;
+  /** Index of the state from which each was found first, and the label of the move; -1 for the initial ones. */
+  readonly parent: Int32Array;
+  readonly by: Int32Array;
+  readonly edges: number;
+  readonly complete: boolean;
+  /** Why it is not complete. */
+  readonly reason: string | null;
+};
+
+/** More states than this are not explored unless the caller asks: enough for a take-off with every slip, and under 100 MiB. */
+export const MOST_STATES = 4_000_000;
+const FIRST_ROOM = 1 << 12;
+
+export function explore(system: System, mostStates = MOST_STATES): Exploration {
+  assert(system.bits <= 31, `keys of ${system.bits} bits do not fit`);
+  const seen = stateSet(system.bits);
+  let room = FIRST_ROOM;
+  let states = new Int32Array(room);
+  let parent = new Int32Array(room);
+  let by = new Int32Array(room);
+  let found = 0;
+  let edges = 0;
+  let cut = false;
+  const to = new Int32Array(system.widest);
+  const label = new Int32Array(system.widest);
+  const grow = (): void => {
+    room *= 2;
+    states = grown(states, room);
+    parent = grown(parent, room);
+    by = grown(by, room);
+  };
+  for (const state of system.initial) {
+    if (!seen.add(state)) continue;
+    if (found === room) grow();
+    states[found] = state;
+    parent[found] = -1;
+    by[found] = -1;
+    found += 1;
+  }
+  const { expand } = system;
+  for (let at = 0; at < found; at += 1) {
+    const count = expand(states[at]!, to, label);
+    edges += count;
+    for (let k = 0; k < count; k += 1) {
+      const next = to[k]!;
+      if (found >= mostStates) {
+        if (!seen.has(next)) cut = true;
+        continue;
+      }
+      if (!seen.add(next)) continue;
+      if (found === room) grow();
+      states[found] = next;
+      parent[found] = at;
+      by[found] = label[k]!;
+      found += 1;
+    }
+  }
+  return {
+    states: states.subarray(0, found),
+    parent: parent.subarray(0, found),
+    by: by.subarray(0, found),
+    edges,
+    complete: !cut,
+    reason: cut ? `more than ${mostStates} states: what lies beyond them was not looked at` : null,
+  };
+}
+
+function grown(old: Int32Array, room: number): Int32Array<ArrayBuffer> {
+  const next = new Int32Array(room);
+  next.set(old);
+  return next;
+}
+
+/** Indices from an initial state to this one, both included. */
+export function trail(found: Exploration, index: number): readonly number[] {
+  const back: number[] = [];
+  for (let at = index; at >= 0; at = found.parent[at]!) back.push(at);
+  return back.reverse();
+}
