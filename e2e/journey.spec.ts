@@ -142,7 +142,7 @@ test('a wrong password and an unknown name get the same answer', async ({ page }
     await page.getByLabel('Sign-in name').fill(name);
     await page.getByLabel('Password').fill('certainly wrong');
     await page.getByRole('button', { name: 'Sign in' }).click();
-    return page.getByRole('alert').filter({ hasText: 'go together' }).innerText();
+    return page.getByRole('alert').filter({ hasText: 'go together' }).textContent();
   };
   expect(await said('vale')).toBe(await said('nobody-of-this-name'));
   await signIn(page, 'auditor', '/record');

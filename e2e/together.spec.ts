@@ -33,10 +33,10 @@ test('two people write one draft at once, and nothing is lost or doubled', async
     noteOf(wenning).pressSequentially('bbbbbbbbbbbbbbbbbbbb', { delay: 15 }),
   ]);
   for (const page of [reth, wenning]) {
-    await expect.poll(async () => (await noteOf(page).innerText()).replace(/[^A]/g, '').length).toBe(20);
-    await expect.poll(async () => (await noteOf(page).innerText()).replace(/[^b]/g, '').length).toBe(20);
+    await expect.poll(async () => ((await noteOf(page).textContent()) ?? '').replace(/[^A]/g, '').length).toBe(20);
+    await expect.poll(async () => ((await noteOf(page).textContent()) ?? '').replace(/[^b]/g, '').length).toBe(20);
   }
-  expect(await noteOf(reth).innerText()).toBe(await noteOf(wenning).innerText());
+  expect(await noteOf(reth).textContent()).toBe(await noteOf(wenning).textContent());
 
   // One moves the step while the other types in it; the caret stays where it is typed.
   await noteOf(wenning).focus();
@@ -46,7 +46,7 @@ test('two people write one draft at once, and nothing is lost or doubled', async
   await reth.keyboard.press('Alt+ArrowDown');
   await typing;
   for (const page of [reth, wenning]) {
-    await expect.poll(async () => (await noteOf(page).innerText()).replace(/[^C]/g, '').length).toBe(20);
+    await expect.poll(async () => ((await noteOf(page).textContent()) ?? '').replace(/[^C]/g, '').length).toBe(20);
     await expect(page.getByRole('button', { name: /^Step DT-03\b/ })).toHaveCount(1);
   }
   const orderOf = (page: typeof reth) => page.locator('[data-head]').allInnerTexts();
@@ -67,5 +67,5 @@ test('two people write one draft at once, and nothing is lost or doubled', async
   await saved(reth);
   await reth.reload();
   await openStep(reth, 'DT-03');
-  await expect.poll(async () => (await noteOf(reth).innerText()).replace(/[^Cb]/g, '').length).toBe(40);
+  await expect.poll(async () => ((await noteOf(reth).textContent()) ?? '').replace(/[^Cb]/g, '').length).toBe(40);
 });

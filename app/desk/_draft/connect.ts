@@ -94,6 +94,14 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
     minDelay: 200,
     factor: 1.5,
     maxDelay: 3_000,
+    // Told here, not by the provider: the socket's own plan to come back is made between the two.
+    onClose: ({ event }: { event: { code: number } }) => {
+      const kind = STOPS[event.code];
+      asked = false;
+      if (stopped) return;
+      if (kind) stop({ kind, kept: unsent.count, sentence: WHY[event.code]! });
+      else offline();
+    },
     ...(WebSocketPolyfill ? { WebSocketPolyfill } : {}),
   });
   const stop = (next: SaveState) => {
@@ -162,13 +170,6 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
       stop({ kind: 'frozen', next: says.next, kept: unsent.count, sentence: SENTENCES.frozen });
     }
   });
-  provider.on('close', ({ event }: { event: { code: number } }) => {
-    const kind = STOPS[event.code];
-    asked = false;
-    if (stopped) return;
-    if (kind) stop({ kind, kept: unsent.count, sentence: WHY[event.code]! });
-    else offline();
-  });
   provider.setAwarenessField('person', person);
   provider.attach();
 
@@ -184,9 +185,8 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
       return () => told.delete(tell);
     },
     tryAgain: () => {
+      if (stopped) settle({ kind: 'opening' });
       stopped = false;
-      settle({ kind: 'opening' });
-      socket.disconnect();
       void socket.connect();
     },
     close: () => {
