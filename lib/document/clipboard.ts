@@ -2,7 +2,7 @@
 // what comes in is read field by field and hostile keys never reach the draft.
 import * as Y from 'yjs';
 import { err, ok, type Result } from '../base/result.ts';
-import { STEP_CHARACTERS, STEPS } from './limits.ts';
+import { STEPS } from './limits.ts';
 import { rowsOf } from './model.ts';
 import { readStep } from './read.ts';
 import { makeRow, type Row, textsOf } from './row.ts';
@@ -11,13 +11,15 @@ export const STEPS_TYPE = 'application/x-cuewright-steps+json';
 
 export const writeClipboard = (rows: readonly Row[]): string => JSON.stringify({ steps: rows });
 
+/** Of one paste of steps: well within one change of the draft. */
+const PASTE_CHARACTERS = 500_000;
 const KEY = /^[a-zA-Z][a-zA-Z0-9.]{0,40}$/;
 /** Keys with a meaning of their own to JavaScript, and those that say where a row stands. */
 const REFUSED = new Set(['__proto__', 'constructor', 'prototype', 'place', 'gone']);
 
 /** Rows to paste, or a sentence why they can't be. Keys that this version doesn't know are kept. */
 export function readClipboard(text: string): Result<readonly Row[], string> {
-  if (text.length > STEP_CHARACTERS.most * 50) return err('This is too much for one paste. Paste it in parts.');
+  if (text.length > PASTE_CHARACTERS) return err('This is too much for one paste. Paste it in parts.');
   const steps = parsed(text);
   if (!Array.isArray(steps) || steps.length === 0) return err('The clipboard holds no steps.');
   if (steps.length > STEPS.most) return err(STEPS.says);

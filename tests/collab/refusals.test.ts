@@ -93,6 +93,11 @@ test('a step of 10 MB gets a clear answer, is kept, and is not in the journal', 
   const state = await until(draft, (one) => one.kind === 'refused');
   expect(state).toMatchObject({ kept: 1, sentence: expect.stringContaining('larger than 1.5 MB') });
   expect(await rowsIn(draftId)).toBe(rows);
+  // It doesn't come back by itself to be refused again; that nothing happens takes a while to see.
+  let upgrades = 0;
+  served.server.on('upgrade', () => upgrades++);
+  await new Promise((resolve) => setTimeout(resolve, 1_000));
+  expect(upgrades).toBe(0);
 });
 
 /** A socket that speaks the protocol by hand: everything in it is shorter than 128 bytes, so each length is one byte. */

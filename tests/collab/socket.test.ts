@@ -1,3 +1,4 @@
+import pg from 'pg';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import WebSocket from 'ws';
 import type { DraftConnection } from '../../app/desk/_draft/connect.ts';
@@ -56,6 +57,13 @@ const seen = (draft: DraftConnection, holds: () => boolean) =>
     draft.doc.on('update', look);
     look();
   });
+/** What the app itself may not do. */
+const behind = async (sql: string, ...values: string[]) => {
+  const client = new pg.Client({ connectionString: world.database.adminUrl });
+  await client.connect();
+  await client.query(sql, values);
+  await client.end();
+};
 const stored = async (draftId: string) => {
   const draft = await openDraft(world.ada, draftId);
   if (!draft.ok) throw new Error(draft.error.sentence);
@@ -169,4 +177,11 @@ test('a session that ends closes its open socket within a second, and the edit i
   setText(ben.doc, ben.hand, { in: 'steps', id: row!.id }, 'note', 0, 0, 'typed while signed out');
   expect(ben.saved()).toMatchObject({ kind: 'signed-out', kept: 1 });
   expect(shelf.kept.size).toBe(1);
+  // Signed in again, in this browser: the same tab goes on and sends what it kept.
+  await behind('UPDATE session SET "revokedAt" = NULL WHERE id = $1', viewer.sessionId);
+  ben.tryAgain();
+  await until(ben, isSaved);
+  expect(shelf.kept.size).toBe(0);
+  const steps = (await stored(world.draftId)).procedure.steps;
+  expect(steps.find((step) => step.id === row!.id)?.note).toContain('typed while signed out');
 });

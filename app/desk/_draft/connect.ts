@@ -30,6 +30,8 @@ export type DraftConnection = {
   readonly onSaved: (told: () => void) => () => void;
   /** After signing in again, or when the person asks. */
   readonly tryAgain: () => void;
+  /** Throws away what this browser kept, when the person says so: a refused edit would be sent and refused again. */
+  readonly discard: () => void;
   readonly close: () => void;
 };
 
@@ -189,6 +191,7 @@ export function connectDraft({ url, draftId, person, shelf, WebSocketPolyfill }:
       stopped = false;
       void socket.connect();
     },
+    discard: () => unsent.drop(unsent.last),
     close: () => {
       clearTimeout(timer);
       history.close();
