@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Finding, Witness } from '../../lib/check/finding.ts';
 import { wordOfField } from '../../lib/diff/describe.ts';
+import { typeset } from '../../lib/units/format.ts';
 import css from './finding.module.css';
 
 /** The witness as one line: the words, the place that is empty, the order, or the point of the envelope. */
@@ -29,13 +30,13 @@ export function FindingCard(props: {
       <span className={css.kind}>
         {finding.severity} · {finding.check.replaceAll('-', ' ')} · <span className={css.place}>{where}</span>
       </span>
-      <span>{finding.message}</span>
+      <span>{typeset(finding.message)}</span>
       {others > 0 && (
         <span className="small">
           Same cause at {others} more {others === 1 ? 'place' : 'places'}
         </span>
       )}
-      <span className={css.witness}>{sayWitness(finding.witness)}</span>
+      <span className={css.witness}>{typeset(sayWitness(finding.witness))}</span>
       {answered && <span className={css.answered}>{answered}</span>}
       {children}
     </div>

@@ -1,5 +1,5 @@
 import type { Envelope, Procedure, Range, StateLine } from '../../lib/procedure/procedure.ts';
-import { formatNumber } from '../../lib/units/format.ts';
+import { formatNumber, typeset } from '../../lib/units/format.ts';
 import css from './procedure-facts.module.css';
 
 const range = (of: Range | null, say: (n: number) => string, unit: string) =>
@@ -58,7 +58,7 @@ export function ProcedureFacts({ procedure }: { procedure: Procedure }) {
       {facts.map(([name, said]) => (
         <div key={name}>
           <dt>{name}</dt>
-          <dd>{said}</dd>
+          <dd>{typeset(said!)}</dd>
         </div>
       ))}
     </dl>

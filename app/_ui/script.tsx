@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import { parseGate } from '../../lib/gate/parse.ts';
 import { prettyGate } from '../../lib/gate/print.ts';
 import type { Branch, Procedure, Step } from '../../lib/procedure/procedure.ts';
+import { typeset } from '../../lib/units/format.ts';
 import { Modes } from './modes.tsx';
 import { Notice } from './notice.tsx';
 import { Rail } from './rail.tsx';
@@ -95,7 +96,7 @@ function Line({
         </span>
         <span className={css.cue}>
           {cueText(step.cue)}
-          {step.only && <span className={css.only}> only: {step.only}</span>}
+          {step.only && <span className={css.only}> only: {typeset(step.only)}</span>}
         </span>
         <span className={css.who}>{step.who || '–'}</span>
         <span className={css.act}>
@@ -121,7 +122,7 @@ export function StepWords({ step, check = true }: { step: Step; check?: boolean 
     <>
       {step.orderWords && (
         <span className={css.say}>
-          {step.orderBy} <q>{step.orderWords}</q>
+          {step.orderBy} <q>{typeset(step.orderWords)}</q>
           <br />
         </span>
       )}
@@ -132,27 +133,27 @@ export function StepWords({ step, check = true }: { step: Step; check?: boolean 
           {step.say && (
             <>
               {step.sayBy && `${step.sayBy} `}
-              <q>{step.say}</q>{' '}
+              <q>{typeset(step.say)}</q>{' '}
             </>
           )}
           {(step.reply || step.replyAct) && (
             <>
-              {step.replyBy} {step.reply ? <q>{step.reply}</q> : step.replyAct}
+              {step.replyBy} {step.reply ? <q>{typeset(step.reply)}</q> : typeset(step.replyAct)}
             </>
           )}
         </span>
       )}
       {check && step.checkBy && (
         <p className={css.check}>
-          {step.checkBy} sees {step.checkSees}
-          {step.checkWithin && ` within ${step.checkWithin}`}
-          {step.checkIfNot && `; if not: ${step.checkIfNot}`}
+          {step.checkBy} sees {typeset(step.checkSees)}
+          {step.checkWithin && typeset(` within ${step.checkWithin}`)}
+          {step.checkIfNot && typeset(`; if not: ${step.checkIfNot}`)}
         </p>
       )}
-      {step.note && <p className={css.check}>{step.note}</p>}
+      {step.note && <p className={css.check}>{typeset(step.note)}</p>}
       {step.branch.map((way) => (
         <p key={way.when + way.to} className={css.check}>
-          {way.when}: {way.to}
+          {typeset(way.when)}: {way.to}
         </p>
       ))}
     </>
@@ -163,13 +164,13 @@ export function StepWords({ step, check = true }: { step: Step; check?: boolean 
 export function actOf(step: Step): string {
   const act = [step.verb === 'wait-for' ? 'wait for' : step.verb, step.object].filter(Boolean).join(' ');
   const line = step.value ? `${act}: ${step.value}` : act;
-  return line.charAt(0).toUpperCase() + line.slice(1);
+  return typeset(line.charAt(0).toUpperCase() + line.slice(1));
 }
 
 /** Gates are shown as pilots read them (≥, ≤); a gate that can't be read yet is shown as it was typed. */
 export function cueText(cue: string): string {
   const { gate, problems } = parseGate(cue);
-  return gate && problems.length === 0 ? prettyGate(gate) : cue;
+  return typeset(gate && problems.length === 0 ? prettyGate(gate) : cue);
 }
 
 const WORD = { note: 'Note', caution: 'Caution', warning: 'Warning' } as const;
@@ -184,9 +185,11 @@ export function NoticeLine({ kind, text }: { kind: 'note' | 'caution' | 'warning
 
 /** `**strong**` and `_emphasis_`, nothing else. */
 export function Marked({ text }: { text: string }) {
-  return text.split(/(\*\*[^*]+\*\*|_[^_]+_)/g).map((part, at) => {
-    if (part.startsWith('**') && part.length > 4) return <strong key={at}>{part.slice(2, -2)}</strong>;
-    if (part.startsWith('_') && part.length > 2) return <em key={at}>{part.slice(1, -1)}</em>;
-    return part;
-  });
+  return typeset(text)
+    .split(/(\*\*[^*]+\*\*|_[^_]+_)/g)
+    .map((part, at) => {
+      if (part.startsWith('**') && part.length > 4) return <strong key={at}>{part.slice(2, -2)}</strong>;
+      if (part.startsWith('_') && part.length > 2) return <em key={at}>{part.slice(1, -1)}</em>;
+      return part;
+    });
 }

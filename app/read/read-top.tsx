@@ -16,7 +16,7 @@ export function ReadTop(props: {
       {props.asOf && <StaleBar asOf={props.asOf} />}
       <header className={css.top}>
         <div className={css.row}>
-          <span className="small">
+          <span className={`small ${css.where}`}>
             {props.back ? <Link href={props.back.href}>{props.back.words}</Link> : <Link href="/">Cuewright</Link>}
             {props.line && ` · ${props.line}`}
           </span>

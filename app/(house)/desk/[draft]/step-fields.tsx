@@ -65,7 +65,6 @@ export function StepFields({ step }: { step: Step }) {
           <TextCell holder={holder} field="reply" label="Reply" hint="replies …" quoted />
         </span>
         <TextCell holder={holder} field="replyAct" label="Answer by an act" hint="or answers by an act …" />
-        <MoreFields step={step} holder={holder} />
       </span>
       <span className={`${script.modes} ${css.stack}`}>
         {AXES.map((axis) => (
@@ -93,6 +92,7 @@ export function StepFields({ step }: { step: Step }) {
         />
         <TextCell holder={holder} field="expectNote" label="Note on the modes" hint="note on the modes" />
       </span>
+      <MoreFields step={step} holder={holder} />
     </>
   );
 }
