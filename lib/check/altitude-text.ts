@@ -11,7 +11,7 @@ const DIFFERENCE_BEFORE = new Set([
   ...['additional', 'error'],
 ]);
 const DIFFERENCE_BEHIND =
-  /^(before|below|of|after|up|down|to go|to lose|higher|lower|per|apart|from|long|wide|range|or more (above|below)|above (the )?(selected|cleared|minima|obstacle|terrain))\b/i;
+  /^(before|below|of|after|up(?! to)|down(?! to)|to go|to lose|higher|lower|per|apart|from|long|wide|range|or more (above|below)|above (the )?(selected|cleared|minima|obstacle|terrain))\b/i;
 const ALTITUDE_OBJECT = /\b(altitude|height|level|minima|bug|gate|DA|MDA)\b/i;
 const MEASURES = new Set(['height', 'altitude', 'radio-height']);
 const FEET = new Set(['ft', 'feet']);
@@ -33,7 +33,7 @@ const isDifference = (text: string, figure: Figure): boolean =>
   /[+-]\s*$/.test(text.slice(0, figure.from)) ||
   DIFFERENCE_BEFORE.has(figure.before) ||
   DIFFERENCE_BEHIND.test(figure.behind) ||
-  /\b(up|down)\b/i.test(text);
+  /\b(up|down)\b(?! to\b)/i.test(text);
 
 /** `feet`: a height without its reference. `bare`: a height without even its unit. null: neither. */
 export function unreferenced(text: string, figure: Figure, about: string): 'feet' | 'bare' | null {

@@ -1,4 +1,6 @@
 // The fields of a procedure in which figures are read as figures. Spoken words, notes and titles are not among them.
+import type { Gate } from '../gate/syntax.ts';
+import { parsedCue } from '../procedure/parsed-cue.ts';
 import type { Procedure, Step } from '../procedure/procedure.ts';
 import type { Place } from './finding.ts';
 
@@ -14,6 +16,26 @@ export type FieldText = {
 const WRITTEN = ['object', 'value', 'only', 'checkSees', 'checkWithin', 'checkIfNot'] as const;
 /** The same, as a rule's `reads`. */
 export const FIGURE_FIELDS: readonly (keyof Step)[] = ['cue', ...WRITTEN];
+
+/** What a cue says in words: events and judgements, but nothing that is heard. */
+function worded(gate: Gate | null): readonly { readonly text: string; readonly from: number }[] {
+  if (gate === null) return [];
+  if (gate.kind === 'all' || gate.kind === 'any') return gate.of.flatMap(worded);
+  if (gate.kind === 'not' || gate.kind === 'within') return worded(gate.of);
+  return gate.kind === 'event' || gate.kind === 'judged' ? [{ text: gate.text, from: gate.span.from }] : [];
+}
+
+/** The cue with all but its worded parts blanked out, offsets kept; '' when nothing in it is in words. */
+export function wordedCue(cue: string): string {
+  const parts = worded(parsedCue(cue).gate);
+  if (parts.length === 0) return '';
+  let shown = ' '.repeat(cue.length);
+  for (const { text, from } of parts) {
+    const at = cue.indexOf(text, from);
+    if (at >= 0) shown = shown.slice(0, at) + text + shown.slice(at + text.length);
+  }
+  return shown;
+}
 
 export function figureFields(procedure: Procedure, steps: readonly Step[]): readonly FieldText[] {
   const lines: readonly FieldText[] = (['entry', 'exit'] as const).flatMap((side) => [

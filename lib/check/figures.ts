@@ -53,6 +53,22 @@ const JOINING = new Set([
   'plus',
   'passing',
   'once',
+  ...[
+    'of',
+    'down',
+    'up',
+    'left',
+    'right',
+    'off',
+    'each',
+    'beyond',
+    'behind',
+    'ahead',
+    'below',
+    'above',
+    'less',
+    'more',
+  ],
 ]);
 /** Above this a bare whole number is no count of things. */
 const LARGEST_COUNT = 20;
@@ -85,7 +101,12 @@ export function figuresIn(text: string): readonly Figure[] {
     const next = /^\s(\p{Ll}[\p{L}'-]*)/u.exec(rest)?.[1] ?? '';
     const value = Number(match[0].replace(/[^\d.-]/g, ''));
     const counted =
-      Number.isInteger(value) && Math.abs(value) <= LARGEST_COUNT && !sign && next !== '' && !JOINING.has(next);
+      Number.isInteger(value) &&
+      Math.abs(value) <= LARGEST_COUNT &&
+      !sign &&
+      !/(?:[+-]|\bwithin|\bby|\bplus|\bminus)\s*$/.test(left) &&
+      next !== '' &&
+      !JOINING.has(next);
     found.push({
       from,
       digitsTo,

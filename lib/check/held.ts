@@ -8,14 +8,15 @@ import type { AircraftState } from '../procedure/state.ts';
 import type { StepState } from '../procedure/walk.ts';
 import type { Speed } from './speed-question.ts';
 
-/** The limits that hold while this configuration is held, each less the policy's margin. */
-export function ceilings(state: AircraftState, sheet: Sheet, policy: Policy): readonly Speed[] {
+/** The limits that hold while this configuration is held, each less the policy's margin; `flap` false: those of
+ *  gear and aircraft alone. */
+export function ceilings(state: AircraftState, sheet: Sheet, policy: Policy, flap = true): readonly Speed[] {
   const margin = policy.speeds.selectionMargin;
   const limit = (name: string, value: number): Speed => ({
     name: `${name} - ${margin} kt`,
     expression: number(value - margin),
   });
-  const flaps = state.indicated.flatMap((detent) => {
+  const flaps = (flap ? state.indicated : []).flatMap((detent) => {
     const vfe = detentNamed(sheet, detent)?.vfe?.value;
     return vfe === undefined ? [] : [limit(`VFE ${detent}`, vfe)];
   });
@@ -26,15 +27,15 @@ export function ceilings(state: AircraftState, sheet: Sheet, policy: Policy): re
 /** The state to which flap steps lead that follow on their own speed cues before another target is set. */
 export function scheduled(states: readonly StepState[], from: number, way: 'retract' | 'extend'): AircraftState {
   const start = states[from]!;
-  let state = start.after;
+  let state = start.done;
   for (const next of states.slice(from + 1)) {
     if (
       next.branch !== start.branch ||
-      (next.after.target.kind !== 'unknown' && next.after.target.setBy === next.step.id)
+      (next.done.target.kind !== 'unknown' && next.done.target.setBy === next.step.id)
     )
       break;
     const paced = next.ways.every((parts) => speedBounds(parts).length > 0);
-    if (paced && next.moves.some((move) => move.way === way)) state = next.after;
+    if (paced && next.moves.some((move) => move.way === way)) state = next.done;
   }
   return state;
 }

@@ -70,14 +70,21 @@ const joinArmed = (a: readonly string[] | null, b: readonly string[] | null): re
 const sameTarget = (a: SpeedTarget, b: SpeedTarget): boolean =>
   a.kind === b.kind && (a.kind === 'unknown' || (b.kind !== 'unknown' && a.text === b.text));
 
+/** Who reads on behind the press of GO-AROUND has pressed it: who has not was sent elsewhere. */
+function eitherFloor(a: FloorPhase, b: FloorPhase): FloorPhase {
+  if (a === b) return a;
+  const [one, other] = a === 'finalApproach' ? [b, a] : [a, b];
+  return other === 'finalApproach' && (one === 'goAroundFirstRetraction' || one === 'engineOut') ? one : 'elsewhere';
+}
+
 /** What may be the case when either of two states may be: nothing is known that is not known of both. */
 export function either(a: AircraftState, b: AircraftState): AircraftState {
   if (a === b) return a;
   const merged: AircraftState = {
     ...a,
     gear: unique([...a.gear, ...b.gear]),
-    floor: a.floor === b.floor ? a.floor : 'elsewhere',
-    goingAround: a.goingAround && b.goingAround,
+    floor: eitherFloor(a.floor, b.floor),
+    goingAround: a.goingAround || b.goingAround,
     target: sameTarget(a.target, b.target) ? a.target : { kind: 'unknown' },
     autopilot: a.autopilot === b.autopilot ? a.autopilot : 'either',
     modes: {

@@ -19,8 +19,9 @@ export type StepState = {
   readonly gate: Parsed;
   /** Each way in which the cue can hold, as parts that all hold. */
   readonly ways: readonly (readonly Gate[])[];
-  /** When the cue holds, and when the step is done (where it may be left out: or was left out). */
+  /** When the cue holds; when the step is done; and afterwards, where it may also have been left out. */
   readonly before: AircraftState;
+  readonly done: AircraftState;
   readonly after: AircraftState;
   /** The detents that may be selected here; null: the step selects none; empty: it doesn't say which. */
   readonly selection: readonly string[] | null;
@@ -78,6 +79,7 @@ function along(
       gate,
       ways: alternatives(gate.gate),
       before,
+      done,
       after,
       selection,
       moves,

@@ -96,6 +96,12 @@ describe('the lowest speed that holds', () => {
     ]);
   });
 
+  it('stays that of the go-around where the press itself has a condition', () => {
+    const steps = [{ ...goAround, only: 'the switch alive' }, select('F18', 'then')];
+    const states = walked({ phases: ['go-around'], entry: { flaps: ['F35'] }, steps });
+    expect(states[1]!.before).toMatchObject({ floor: 'goAroundFirstRetraction', goingAround: true });
+  });
+
   it('is VREF once the landing flap is selected on an approach', () => {
     const steps = [select('F26', 'then'), { cue: 'then' }];
     expect(floors({ phases: ['approach'], entry: { flaps: ['F18'] }, steps })).toEqual(['elsewhere', 'finalApproach']);

@@ -30,9 +30,9 @@ export const targetOutsideBand = defineRule({
   },
   run({ states, sheet, policy, procedure, unasked }, report) {
     const domain = envelopeOf(procedure, sheet);
-    for (const [index, { step, after }] of states.entries()) {
-      const { target } = after;
-      if (target.kind === 'unknown' || target.setBy !== step.id || !after.flapsKnown) continue;
+    for (const [index, { step, done }] of states.entries()) {
+      const { target } = done;
+      if (target.kind === 'unknown' || target.setBy !== step.id || !done.flapsKnown) continue;
       const at = { step: step.id as string, field: 'value' };
       if (target.kind === 'words') {
         unasked(`"${target.text}" has no value in the sheet or the policy`, at);
@@ -53,11 +53,11 @@ export const targetOutsideBand = defineRule({
         if (verdict.kind === 'fails') into.take({ verdict, speed: speed.value, other });
       };
       const guarded = GUARDED.test(`${step.value} ${step.checkSees}`);
-      if (!guarded) for (const limit of ceilings(fast, sheet, policy)) ask(after.selected, '<=', limit, over);
+      for (const limit of ceilings(fast, sheet, policy, !guarded)) ask(done.selected, '<=', limit, over);
       for (const detent of slow.selected) {
         const floor = floorOf(sheet, policy.floors, slow.floor, detent, detent);
         if (floor === null) unasked(`the sheet gives no lowest speed for ${detent}`, at);
-        else ask([detent, ...after.selected], '>=', floor, under);
+        else ask([detent, ...done.selected], '>=', floor, under);
       }
       for (const [message, bad, state] of [
         ['high', over, fast],

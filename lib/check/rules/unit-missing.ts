@@ -1,4 +1,4 @@
-import { FIGURE_FIELDS, figureFields } from '../fields.ts';
+import { FIGURE_FIELDS, figureFields, wordedCue } from '../fields.ts';
 import { figuresIn } from '../figures.ts';
 import { applied } from '../gate-fix.ts';
 import { defineRule } from '../rule.ts';
@@ -52,16 +52,16 @@ export const unitMissing = defineRule({
             ...applied(text, problem, at),
           });
         }
-        continue;
       }
-      for (const figure of figuresIn(text)) {
+      for (const figure of figuresIn(notation ? wordedCue(text) : text)) {
         const instead = FOREIGN.get(figure.unit ?? '');
         if (instead !== undefined) {
           const witness = wordsOf(at.field, text, figure.from, figure.to);
           report({ at, message: 'foreign', data: { unit: figure.unit ?? '', instead }, witness });
         }
         if (figure.unit !== null || !figure.needsUnit) continue;
-        const knots = /\bspeed\b/i.test(about) && figure.value >= SURELY_KNOTS.from && figure.value <= SURELY_KNOTS.to;
+        const knots =
+          !notation && /\bspeed\b/i.test(about) && figure.value >= SURELY_KNOTS.from && figure.value <= SURELY_KNOTS.to;
         const figureText = text.slice(figure.from, figure.digitsTo);
         const value = `${text.slice(0, figure.digitsTo)} kt${text.slice(figure.digitsTo)}`;
         report({

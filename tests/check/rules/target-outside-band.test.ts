@@ -48,6 +48,19 @@ testRule(targetOutsideBand, {
   ],
   invalid: [
     {
+      why: 'a step that may be left out is asked all the same',
+      procedure: { steps: [target('342 kt', { only: 'controller wants it' })] },
+      findings: [{ at: 's1 value', message: 'high', says: 'VMO', witness: { kind: 'envelope' } }],
+    },
+    {
+      why: 'the look at the flap guards the flap alone',
+      procedure: {
+        entry: { flaps: ['F18'] },
+        steps: [target('342 kt', { checkSees: 'figure at most VFE of the detent indicated - 5 kt' })],
+      },
+      findings: [{ at: 's1 value', message: 'high', says: 'VMO', witness: { kind: 'envelope' } }],
+    },
+    {
       why: 'the sample of the catalogue',
       procedure: { phases: ['approach'], entry: { flaps: ['F18'] }, steps: [target('200 kt')] },
       findings: [

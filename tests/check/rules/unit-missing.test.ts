@@ -19,9 +19,15 @@ testRule(unitMissing, {
     value('start', '2 attempts, then step 9'),
     value('day', 'ISA+15 or GA-07, T12, V2 + 15 kt'),
     { why: 'spoken words', procedure: { steps: [{ cue: 'then', say: 'speed 180', checkIfNot: 'PM "speed 225"' }] } },
+    { why: 'heard words are spoken', procedure: { steps: [{ cue: 'heard "speed 225"' }] } },
     { why: 'times of a check', procedure: { steps: [{ cue: 'then', checkWithin: '15 s from F35 or 9 s from F26' }] } },
   ],
   invalid: [
+    {
+      why: 'a judgement in words is a field too',
+      procedure: { steps: [{ cue: 'judged "weather within 100 of the track" and speed <= 180 kt' }] },
+      findings: [{ at: 's1 cue', message: 'bare', witness: { quote: '100' }, fix: null }],
+    },
     {
       procedure: value('speed selector', '180'),
       findings: [
