@@ -6,28 +6,19 @@ import { PageHead, Section } from '../../_ui/page-head.tsx';
 import { Main } from '../../_ui/shell.tsx';
 import { AskForm, FilterForm } from './ask-form.tsx';
 import { InForceAnswer } from './in-force-answer.tsx';
+import { filterOf, type Query, questionOf } from './query.ts';
 import { RecordTable } from './record-table.tsx';
 import { VerifyButtons } from './verify-buttons.tsx';
 
 export const metadata: Metadata = { title: 'Record' };
 
-type Query = { tail?: string; at?: string; act?: string; person?: string; before?: string };
-
 export default async function Page({ searchParams }: { searchParams: Promise<Query> }) {
   const query = await searchParams;
   const viewer = await signedIn('/record');
-  const filter = {
-    act: query.act || undefined,
-    personId: query.person || undefined,
-    before: Number(query.before) || undefined,
-  };
-  const page = shown(await readRecord(viewer, filter));
+  const page = shown(await readRecord(viewer, filterOf(query)));
   const all = shown(await tails(viewer));
-  const at = query.at ? new Date(`${query.at}Z`) : null;
-  const answer =
-    query.tail && at && !Number.isNaN(at.getTime())
-      ? shown(await inForceAt(viewer, query.tail, at.toISOString()))
-      : null;
+  const question = questionOf(query);
+  const answer = question && shown(await inForceAt(viewer, question.tail, question.at));
   return (
     <Main>
       <PageHead title="Record">

@@ -1,5 +1,6 @@
 import { MEANINGS, type Meaning } from '../../../../lib/diff/change.ts';
 import type { OpenCandidate } from '../../../../lib/server/reviews.ts';
+import { sayTime } from '../../../_ui/when.tsx';
 import css from './review.module.css';
 
 const WORDS: Record<Meaning, [one: string, many: string]> = {
@@ -50,4 +51,10 @@ function kinds({ changes, base }: OpenCandidate): string {
     return `${n} ${WORDS[meaning][n === 1 ? 0 : 1]}`;
   });
   return said.join(', ') || 'none';
+}
+
+/** Which candidate this is, against what, from whom. */
+export function lineOf({ number, base, submittedBy, submittedAt }: OpenCandidate): string {
+  const against = base ? `against issue ${base.number}` : 'first issue';
+  return `Candidate ${number}, ${against} · submitted by ${submittedBy}, ${sayTime(submittedAt)}`;
 }

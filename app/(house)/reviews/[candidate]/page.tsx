@@ -5,23 +5,18 @@ import { ProcedureFacts } from '../../../_ui/procedure-facts.tsx';
 import { railOf } from '../../../_ui/rail-rows.ts';
 import { Script } from '../../../_ui/script.tsx';
 import { Main } from '../../../_ui/shell.tsx';
-import { sayTime } from '../../../_ui/when.tsx';
 import { Changes } from './changes.tsx';
 import { Decide } from './decide.tsx';
 import { Findings } from './findings.tsx';
-import { OnePage } from './one-page.tsx';
+import { lineOf, OnePage } from './one-page.tsx';
 import css from './review.module.css';
 
 export default async function Page({ params }: { params: Promise<{ candidate: string }> }) {
   const { candidate: id } = await params;
   const open = shown(await openCandidate(await signedIn(`/reviews/${id}`), id));
-  const against = open.base ? `against issue ${open.base.number}` : 'first issue';
   return (
     <Main>
-      <PageHead
-        label={`Candidate ${open.number}, ${against} · submitted by ${open.submittedBy}, ${sayTime(open.submittedAt)}`}
-        title={open.title}
-      />
+      <PageHead label={lineOf(open)} title={open.title} />
       <div className={css.wrap}>
         <div>
           <OnePage open={open} />

@@ -1,0 +1,26 @@
+import type { Metadata } from 'next';
+import { forbidden } from 'next/navigation';
+import { welcome } from '../../../../../lib/server/welcome.ts';
+import { shown, signedIn } from '../../../../_ui/arrive.ts';
+import { PageHead } from '../../../../_ui/page-head.tsx';
+import { Main } from '../../../../_ui/shell.tsx';
+import { NextRevision } from '../../next-revision.tsx';
+import { openSheet } from '../../open-sheet.ts';
+import { SheetWays } from '../../sheet-ways.tsx';
+
+export const metadata: Metadata = { title: 'Next revision' };
+
+export default async function Page({ params }: { params: Promise<{ revision: string }> }) {
+  const { revision } = await params;
+  const viewer = await signedIn(`/sheets/${revision}/edit`);
+  const { may } = shown(await welcome(viewer));
+  if (!may.importSheet) forbidden();
+  const { sheet } = await openSheet(viewer, revision);
+  return (
+    <Main>
+      <PageHead label={`from revision ${sheet.revision}`} title={`${sheet.name}, next revision`} />
+      <SheetWays id={revision} here="/edit" edit />
+      <NextRevision sheetId={revision} sheet={sheet} />
+    </Main>
+  );
+}

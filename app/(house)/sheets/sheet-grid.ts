@@ -1,0 +1,101 @@
+// The figures of a sheet as grids of cells, as a spreadsheet would lay them out, and back into a sheet. Pure.
+import type { Sheet } from '../../../lib/aircraft/sheet.ts';
+import { wordOf } from './figures.ts';
+
+/** `cells`: the place of each figure in the sheet, such as `detents.1.vfe.value`; null where the sheet has none. */
+export type GridRow = { readonly label: string; readonly cells: readonly (string | null)[] };
+export type Grid = { readonly title: string; readonly columns: readonly string[]; readonly rows: readonly GridRow[] };
+/** What was typed, by place. What was not typed is as in the sheet. */
+export type Typed = Readonly<Record<string, string>>;
+
+const PARTS = ['weights', 'limits', 'constants', 'drag', 'thrust', 'fuel', 'guidance'] as const;
+const DETENT = [
+  ['VFE, kt', 'vfe.value'],
+  ['Greatest lift', 'clMax.value'],
+  ['Drag without lift', 'drag.cd0'],
+  ['Drag by lift', 'drag.k'],
+  ['To the next, s', 'transitToNext.value'],
+] as const;
+
+export function gridsOf(sheet: Sheet): readonly Grid[] {
+  const detents = sheet.detents.map((detent, i) => ({
+    label: detent.name,
+    cells: DETENT.map(([, path]) => present(sheet, `detents.${i}.${path}`)),
+  }));
+  const parts = PARTS.map((part) => ({ title: wordOf(part), columns: ['Figure'], rows: rowsUnder(sheet[part], part) }));
+  return [
+    { title: 'Detents', columns: DETENT.map(([name]) => name), rows: detents },
+    ...speedTables(sheet),
+    ...parts.filter((grid) => grid.rows.length > 0),
+  ];
+}
+
+const present = (sheet: Sheet, path: string): string | null => (typeof at(sheet, path) === 'number' ? path : null);
+const at = (data: unknown, path: string): unknown =>
+  path.split('.').reduce<unknown>((part, key) => (part as Record<string, unknown> | null | undefined)?.[key], data);
+
+function rowsUnder(value: unknown, path: string): readonly GridRow[] {
+  if (typeof value === 'number') return [{ label: labelOf(path), cells: [path] }];
+  if (value === null || typeof value !== 'object') return [];
+  return Object.entries(value).flatMap(([key, part]) => rowsUnder(part, `${path}.${key}`));
+}
+
+function labelOf(path: string): string {
+  const words = path
+    .split('.')
+    .slice(1)
+    .filter((key) => key !== 'value');
+  return words
+    .map((key, i) => (i === 0 ? wordOf(key) : /^\d+$/.test(key) ? String(Number(key) + 1) : wordOf(key)))
+    .join(', ');
+}
+
+function speedTables(sheet: Sheet): readonly Grid[] {
+  return sheet.speeds.flatMap((entry, i) => {
+    const { rule } = entry;
+    if (rule.kind !== 'table') return [];
+    const title = `${entry.name} ${entry.detents.join(', ')}`;
+    const rows = rule.at.map((_, k) => ({
+      label: String(k + 1),
+      cells: [`speeds.${i}.rule.at.${k}`, `speeds.${i}.rule.gives.${k}`],
+    }));
+    return [{ title, columns: [rule.by === 'weight' ? 'Weight, kg' : rule.by, 'kt'], rows }];
+  });
+}
+
+export const figureAt = (sheet: Sheet, path: string): string => String(at(sheet, path));
+
+/** What a block of a spreadsheet says when it is put down at a cell: lines go down, tabs go right, the rest falls off. */
+export function pasted(grid: Grid, row: number, column: number, text: string): Typed {
+  const typed: Record<string, string> = {};
+  const lines = text.replace(/\r?\n$/, '').split(/\r?\n/);
+  for (const [down, line] of lines.entries()) {
+    for (const [right, word] of line.split('\t').entries()) {
+      const path = grid.rows[row + down]?.cells[column + right];
+      if (path) typed[path] = word.trim();
+    }
+  }
+  return typed;
+}
+
+/** The sheet with what was typed, as plain data for the reader of sheets, which says what is wrong with it. */
+export function nextSheet(sheet: Sheet, revision: string, typed: Typed): unknown {
+  const data = structuredClone(sheet) as unknown as Record<string, unknown>;
+  data.revision = revision;
+  for (const [path, text] of Object.entries(typed)) {
+    const keys = path.split('.');
+    const last = keys.pop()!;
+    const part = at(data, keys.join('.')) as Record<string, unknown> | undefined;
+    if (part) part[last] = meant(text);
+  }
+  return data;
+}
+
+/** A comma is a decimal sign in half the spreadsheets of the world. What is no number stays a word. */
+function meant(text: string): number | string {
+  const plain = text
+    .replaceAll(/[ \u00a0\u202f]/g, '')
+    .replace('−', '-')
+    .replace(/^(-?\d+),(\d+)$/, '$1.$2');
+  return plain !== '' && Number.isFinite(Number(plain)) ? Number(plain) : text;
+}
