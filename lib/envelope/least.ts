@@ -29,6 +29,8 @@ export type Least = {
 };
 
 const COLLAPSES = 4;
+/** Boxes to look into for a plain failure where there is no value in some place, and so no proof any more. */
+const LOST = 256;
 /** A gap that rounding alone may leave: to go on would only halve boxes. */
 const TOO_NEAR = 1e-12;
 
@@ -53,6 +55,7 @@ const isBelow = (value: number, aim: Aim): boolean => value < aim.enough || (aim
 
 function finished(search: Search, piece: Piece, aim: Aim): boolean {
   if (isPast(piece.lo, aim)) return search.because === '';
+  if (search.because !== '' && search.looked >= LOST) return true;
   if (isBelow(search.hi, aim) && search.hi - piece.lo <= aim.near * Math.max(1, Math.abs(search.hi))) return true;
   return search.looked >= aim.budget || search.hi - piece.lo <= TOO_NEAR * Math.max(1, Math.abs(search.hi));
 }
@@ -76,41 +79,48 @@ class Search {
     this.looked++;
     let box = first;
     let value = this.bounds.over(box);
-    let partial = this.bounds.partial;
-    if (!partial && isPast(value.lo, this.aim)) {
-      this.add({ box, lo: value.lo, slopes: [] });
-      return;
-    }
-    let slopes = this.bounds.slopes();
-    for (let i = 0; i < COLLAPSES && !partial; i++) {
+    let slopes: readonly Interval[] = [];
+    // Slopes of the larger box hold in the smaller one too.
+    for (let i = 0; i < COLLAPSES && !this.bounds.partial && !this.settles(value) && !isPoint(box); i++) {
+      slopes = this.bounds.slopes();
       const smaller = collapsed(box, slopes);
       if (smaller === null) break;
       box = smaller;
       value = this.bounds.over(box);
-      slopes = this.bounds.slopes();
-      partial = this.bounds.partial;
     }
-    let lo = value.lo;
-    if (partial) lo = this.refuse(box) ? -Infinity : lo;
-    const centre = middle(box);
-    if (!isPoint(box)) {
-      const there = this.visit(centre);
-      if (!partial) lo = Math.max(lo, aroundMiddle(there, box, centre, slopes));
-      this.visit(lowCorner(box, slopes));
-    } else if (!partial) this.keep(value.hi, centre);
-    this.add({ box, lo: Number.isNaN(lo) ? -Infinity : lo, slopes });
+    if (this.settles(value)) this.add({ box, lo: value.lo, slopes });
+    else if (isPoint(box)) this.add({ box, lo: this.visited(value, box.lo), slopes });
+    else this.lookInside(box, value, slopes);
   }
 
-  /** Remembers why there may be no value; true when that is the last word on this box. */
-  private refuse(box: Box): boolean {
-    if (isPoint(box)) this.because = this.bounds.because;
-    return true;
+  /** Nothing more need be known of a box that is defined everywhere and past the aim. */
+  private settles(value: Interval): boolean {
+    return !this.bounds.partial && isPast(value.lo, this.aim);
+  }
+
+  private lookInside(box: Box, value: Interval, slopes: readonly Interval[]): void {
+    const { partial } = this.bounds;
+    const known = partial ? this.bounds.slopes() : slopes;
+    const centre = middle(box);
+    const there = this.visit(centre);
+    this.visit(lowCorner(box, known));
+    const lo = partial ? Number.NEGATIVE_INFINITY : Math.max(value.lo, aroundMiddle(there, box, centre, known));
+    this.add({ box, lo: Number.isNaN(lo) ? Number.NEGATIVE_INFINITY : lo, slopes: known });
+  }
+
+  /** The lower bound at a point, which is remembered, or the reason why there is no value. */
+  private visited(value: Interval, place: readonly number[]): number {
+    if (this.bounds.partial) {
+      this.because = this.bounds.because;
+      return Number.NEGATIVE_INFINITY;
+    }
+    this.keep(value.hi, place);
+    return value.lo;
   }
 
   private visit(place: readonly number[]): Interval {
     const value = this.bounds.over({ lo: place, hi: place });
-    if (this.bounds.partial) this.because = this.bounds.because;
-    else this.keep(value.hi, place);
+    this.visited(value, place);
     return value;
   }
 
