@@ -91,11 +91,14 @@ export function nextSheet(sheet: Sheet, revision: string, typed: Typed): unknown
   return data;
 }
 
-/** A comma is a decimal sign in half the spreadsheets of the world. What is no number stays a word. */
+/**
+ * A comma is a decimal sign in half the spreadsheets of the world; before three digits it may part thousands, and is not
+ * guessed at. What is no number stays a word, which the reader of sheets refuses.
+ */
 function meant(text: string): number | string {
   const plain = text
     .replaceAll(/[ \u00a0\u202f]/g, '')
     .replace('−', '-')
-    .replace(/^(-?\d+),(\d+)$/, '$1.$2');
+    .replace(/^(-?\d+),(?!\d{3}$)(\d+)$/, '$1.$2');
   return plain !== '' && Number.isFinite(Number(plain)) ? Number(plain) : text;
 }
