@@ -54,6 +54,16 @@ const transition = z.union([
   z.strictObject({ ...heading, any: z.array(z.strictObject({ when, then })).min(1) }),
 ]);
 
+/** Which hand of a step raises which rules: its verb, a name that stands in its object, and how its value begins. */
+const control = z.strictObject({
+  verbs: words.min(1),
+  object: z.string().min(1),
+  value: z.string().min(1).optional(),
+  rules: words.min(1),
+});
+/** Something that may come at any time, once: the rules that it raises; none where the guidance takes no notice of it. */
+const surprise = z.strictObject({ name: z.string().min(1), says: z.string().min(1), rules: words });
+
 export const modeSet = z.strictObject({
   source: z.string().min(1),
   thrust: words.min(1),
@@ -84,6 +94,8 @@ export const modeSet = z.strictObject({
     }),
   ),
   rules: z.array(transition).min(1),
+  controls: z.array(control).optional(),
+  environment: z.array(surprise).optional(),
   /** Speed target of each vertical mode, in words. */
   targets: z.record(word, z.string().min(1)),
 });

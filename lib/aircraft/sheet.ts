@@ -4,10 +4,10 @@
  */
 import { z } from 'zod';
 import { err, ok, type Result } from '../base/result.ts';
+import { sentence } from '../base/sentence.ts';
 import { modeSet } from './mode-set.ts';
 import { referenceProblems } from './references.ts';
-import { sentence } from './sentence.ts';
-import { figure, quantity, rule, sourceReference } from './value.ts';
+import { figure, GAP, quantity, rule, sourceReference } from './value.ts';
 
 const name = z.string().min(1).max(60);
 const kt = quantity('kt');
@@ -227,8 +227,19 @@ export function readSheet(data: unknown): Result<Sheet, readonly SheetProblem[]>
     return err([{ at: '', message: 'the file is empty: a type data sheet is expected' }]);
   const parsed = sheetSchema.safeParse(data);
   if (!parsed.success) {
-    return err(parsed.error.issues.map((issue) => ({ at: issue.path.join('.'), message: sentence(issue) })));
+    return err(parsed.error.issues.map((issue) => ({ at: issue.path.join('.'), message: sentenceAbout(issue, data) })));
   }
   const problems = referenceProblems(parsed.data);
   return problems.length > 0 ? err(problems) : ok(parsed.data);
 }
+
+/** A gap is named by the point where it is, which stands beside the values and not in them. */
+function sentenceAbout(issue: z.core.$ZodIssue, data: unknown): string {
+  const said = sentence(issue, 'type data sheet');
+  if (said !== GAP) return said;
+  const table = issue.path.slice(0, issue.path.lastIndexOf('gives'));
+  const rule = table.reduce<unknown>((value, key) => (value as Record<PropertyKey, unknown>)[key], data) as TableShape;
+  const points = rule.kind === 'table2' ? rule.across : rule.at;
+  return `${GAP} at ${points?.[Number(issue.path[issue.path.length - 1])] ?? 'its end'}`;
+}
+type TableShape = { readonly kind: string; readonly at?: readonly unknown[]; readonly across?: readonly unknown[] };

@@ -37,20 +37,23 @@ const rising = (name: string) =>
       }
     });
 
-const gap = (
-  gives: readonly (number | null)[],
+export const GAP = 'the table has a gap';
+const cell = z
+  .number({ error: ({ input }) => (input === null ? GAP : `a number is expected, not ${shown(input)}`) })
+  .refine((value) => Math.abs(value) <= LARGEST, {
+    error: (issue) => `${String(issue.input)} is beyond anything an aircraft has`,
+  });
+
+function sameLength(
+  gives: readonly number[],
   at: readonly number[],
   context: z.RefinementCtx,
   path: (string | number)[],
-) => {
-  const hole = gives.indexOf(null);
-  if (hole >= 0)
-    context.addIssue({ code: 'custom', path: [...path, hole], message: `the table has a gap at ${at[hole]}` });
-  else if (gives.length !== at.length) {
-    const message = `the table has ${at.length} points and ${gives.length} values`;
-    context.addIssue({ code: 'custom', path, message });
-  }
-};
+): void {
+  if (gives.length === at.length) return;
+  const message = `the table has ${at.length} points and ${gives.length} values`;
+  context.addIssue({ code: 'custom', path, message });
+}
 
 const constantRule = z.strictObject({ kind: z.literal('constant'), value: figure });
 
@@ -61,10 +64,9 @@ const tableRule = z
     by: z.string().min(1),
     interpolation: z.literal('linear'),
     at: rising('at'),
-    gives: z.array(figure.nullable()),
+    gives: z.array(cell),
   })
-  .superRefine((table, context) => gap(table.gives, table.at, context, ['gives']))
-  .transform((table) => ({ ...table, gives: table.gives as number[] }));
+  .superRefine((table, context) => sameLength(table.gives, table.at, context, ['gives']));
 
 const table2Rule = z
   .strictObject({
@@ -73,16 +75,15 @@ const table2Rule = z
     interpolation: z.literal('bilinear'),
     at: rising('at'),
     across: rising('across'),
-    gives: z.array(z.array(figure.nullable())),
+    gives: z.array(z.array(cell)),
   })
   .superRefine((table, context) => {
     if (table.gives.length !== table.at.length) {
       const message = `the table has ${table.at.length} lines by its first variable and ${table.gives.length} lines of values`;
       context.addIssue({ code: 'custom', path: ['gives'], message });
     }
-    for (const [i, row] of table.gives.entries()) gap(row, table.across, context, ['gives', i]);
-  })
-  .transform((table) => ({ ...table, gives: table.gives as number[][] }));
+    for (const [i, row] of table.gives.entries()) sameLength(row, table.across, context, ['gives', i]);
+  });
 
 const formulaRule = z.strictObject({ kind: z.literal('formula'), text: z.string().min(1).max(1_000) });
 

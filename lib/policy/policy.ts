@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import { err, ok, type Result } from '../base/result.ts';
+import { sentence } from '../base/sentence.ts';
 import { wordsPolicy } from './words.ts';
 
 const kt = z.number().finite().min(0).max(400);
@@ -140,12 +141,8 @@ export type PolicyProblem = { readonly at: string; readonly message: string };
 export function readPolicy(data: unknown): Result<Policy, readonly PolicyProblem[]> {
   const parsed = policySchema.safeParse(data);
   if (parsed.success) return ok(parsed.data);
-  return err(
-    parsed.error.issues.map((issue) => ({
-      at: issue.path.join('.'),
-      message: issue.path.length === 0 && data == null ? 'the file is empty: a policy is expected' : issue.message,
-    })),
-  );
+  if (data === null || data === undefined) return err([{ at: '', message: 'the file is empty: a policy is expected' }]);
+  return err(parsed.error.issues.map((issue) => ({ at: issue.path.join('.'), message: sentence(issue, 'policy') })));
 }
 
 export { defaultPolicy } from './default.ts';

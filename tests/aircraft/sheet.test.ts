@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parseDocument } from 'yaml';
+import { z } from 'zod';
 import { wordsOf } from '../../lib/aircraft/mode-set.ts';
-import { readSheet } from '../../lib/aircraft/sheet.ts';
+import { readSheet, sheetSchema } from '../../lib/aircraft/sheet.ts';
 import { LONGEST_SHEET, readSheetText } from '../../lib/aircraft/sheet-text.ts';
 import { sourceOf } from '../../lib/aircraft/source.ts';
 import { otherSheet, tn182, tn182b, tn182Data } from '../kit/sheets.ts';
@@ -162,6 +163,9 @@ describe('bad input gets one clear sentence, with its place and line', () => {
     );
     const rule = ['modes', 'rules', 10, 'when', 'vertical'];
     expect(saidOf(rule, { in: ['SLIDE'] })[0]?.message).toBe('rule T11: SLIDE is no word of vertical');
+  });
+  test('the format can be described to other tools', () => {
+    expect(z.toJSONSchema(sheetSchema)).toMatchObject({ type: 'object', additionalProperties: false });
   });
   test('what never was a file is refused too', () => {
     for (const data of [null, undefined, '', 7, true, [], {}]) expect(readSheet(data).ok).toBe(false);

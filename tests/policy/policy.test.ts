@@ -32,7 +32,7 @@ describe('the operator policy', () => {
     const spoilt = { ...defaultPolicy, speeds: { ...defaultPolicy.speeds, bandMinimum: Number.NaN } };
     const found = readPolicy(spoilt);
     expect(found.ok).toBe(false);
-    if (!found.ok) expect(found.error.map((problem) => problem.at)).toEqual(['speeds.bandMinimum']);
+    if (!found.ok) expect(found.error).toEqual([{ at: 'speeds.bandMinimum', message: 'a number is expected here' }]);
   });
   test('never lets one person do two things', () => {
     expect(readPolicy({ ...defaultPolicy, signOff: { ...defaultPolicy.signOff, people: 1 } }).ok).toBe(false);

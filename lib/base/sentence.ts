@@ -9,14 +9,14 @@ const EXPECTED: Readonly<Record<string, string>> = {
   record: 'a group of named values',
 };
 
-/** One clear sentence for what the schema found; sentences of our own pass as they are. */
-export function sentence(issue: z.core.$ZodIssue): string {
+/** One clear sentence for what a schema found in a file of the kind `what`; sentences of our own pass as they are. */
+export function sentence(issue: z.core.$ZodIssue, what: string): string {
   const whole = issue.path.length === 0;
   switch (issue.code) {
     case 'invalid_type': {
       if (!issue.message.startsWith('Invalid input')) return issue.message;
       if (issue.message.endsWith('received undefined')) return `${lastOf(issue.path)} is missing`;
-      if (whole) return 'this is no type data sheet: a group of named values is expected';
+      if (whole) return `this is no ${what}: a group of named values is expected`;
       return `${EXPECTED[issue.expected] ?? issue.expected} is expected here`;
     }
     case 'unrecognized_keys':
@@ -44,4 +44,4 @@ export function sentence(issue: z.core.$ZodIssue): string {
 }
 
 const lastOf = (path: readonly PropertyKey[]): string =>
-  path.length === 0 ? 'the sheet' : String(path[path.length - 1]);
+  path.length === 0 ? 'the file' : String(path[path.length - 1]);
