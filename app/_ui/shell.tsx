@@ -39,10 +39,10 @@ export function Shell({ welcome, demo, children }: { welcome: Welcome; demo: boo
         </div>
       </header>
       {demo && (
-        <p className={`${css.demo} no-print`}>
+        <aside className={`${css.demo} no-print`} aria-label="Demo">
           Demo passwords are in use, so this server listens on this machine only. All names, places and figures are
           invented.
-        </p>
+        </aside>
       )}
       {children}
       <Care />

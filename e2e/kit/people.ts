@@ -12,6 +12,7 @@ export const PEOPLE = {
   deputy: 'tove',
   pilot: 'osk',
   auditor: 'vale',
+  administrator: 'quill',
 } as const;
 export type Who = keyof typeof PEOPLE;
 export const PASSWORD = fs

@@ -9,6 +9,7 @@ import { addVersion } from './actions.ts';
 import css from './policy.module.css';
 import { policyChanges, policyFrom, policyGroups, valueAt } from './policy-fields.ts';
 import { PolicyInput } from './policy-input.tsx';
+import { isInThrees } from './policy-words.ts';
 
 /** Every figure of the policy, and before the button what the new version would change. `before` null: there is none yet. */
 export function PolicyForm({ start, before }: { start: Policy; before: Policy | null }) {
@@ -29,7 +30,7 @@ export function PolicyForm({ start, before }: { start: Policy; before: Policy | 
       >
         {policyGroups.map((group) => (
           <Section key={group.title} title={group.title}>
-            <div className={css.fields}>
+            <div className={isInThrees(group.title) ? `${css.fields} ${css.threes}` : css.fields}>
               {group.fields.map((field) => (
                 <PolicyInput key={field.path} field={field} start={valueAt(start, field.path)} />
               ))}

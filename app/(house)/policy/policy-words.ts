@@ -14,7 +14,8 @@ export const GROUPS: readonly { readonly title: string; readonly under: string |
   { title: 'Sign-off', under: 'signOff' },
 ];
 
-const FLOORS: Readonly<Record<string, string>> = {
+/** Phases for which the policy has a lowest speed. */
+export const FLOORS: Readonly<Record<string, string>> = {
   takeOff: 'take-off',
   engineOut: 'one engine out',
   goAroundFirstRetraction: 'go-around, first retraction',
@@ -79,8 +80,8 @@ const WORDS: Readonly<Record<string, readonly [string, string]>> = {
   'durations.radio': ['A radio call', 's'],
   'durations.dataEntry': ['Entering data', 's'],
   'durations.reaction': ['Reaction', 's'],
-  'durations.least': ['A quick crew takes', 'of 1'],
-  'durations.most': ['A slow crew takes', 'times'],
+  'durations.least': ['A quick crew takes', '× the time'],
+  'durations.most': ['A slow crew takes', '× the time'],
   'durations.busyTen': ['Busy in any 10 s, at most', 'of 1'],
   'durations.busyThirty': ['Busy in any 30 s, at most', 'of 1'],
   'panel.handFlown': ['Hand flown', ''],
@@ -114,6 +115,9 @@ function floorWords(path: string): string | null {
   const [group, phase = '', part = ''] = path.split('.');
   return group === 'floors' && FLOORS[phase] && FLOOR_PARTS[part] ? `${FLOORS[phase]}: ${FLOOR_PARTS[part]}` : null;
 }
+
+/** The groups whose fields belong together three by three. */
+export const isInThrees = (title: string): boolean => GROUPS.find((group) => group.title === title)?.under === 'floors';
 
 export const isNamed = (path: string): boolean => path in WORDS || floorWords(path) !== null;
 export function wordsFor(path: string): string {
