@@ -37,7 +37,18 @@ export function wordedCue(cue: string): string {
   return shown;
 }
 
+const fieldsOf = new WeakMap<readonly Step[], readonly FieldText[]>();
+
+/** Made once for all rules that are asked of the same steps. */
 export function figureFields(procedure: Procedure, steps: readonly Step[]): readonly FieldText[] {
+  const before = fieldsOf.get(steps);
+  if (before !== undefined) return before;
+  const made = collected(procedure, steps);
+  fieldsOf.set(steps, made);
+  return made;
+}
+
+function collected(procedure: Procedure, steps: readonly Step[]): readonly FieldText[] {
   const lines: readonly FieldText[] = (['entry', 'exit'] as const).flatMap((side) => [
     { at: { step: '', field: `${side}.speed` }, text: procedure[side].speed, about: 'speed', notation: false },
     {

@@ -1,5 +1,6 @@
 // Figures in written text, with the unit that stands beside them. Names that contain digits are not figures: detents, labels,
 // runway designators, flight levels, V1, ISA+15; nor is anything in quotes, which is spoken.
+import { kept } from './kept.ts';
 
 export type Figure = {
   readonly from: number;
@@ -79,8 +80,12 @@ export function withoutSpoken(text: string): string {
   return text.replace(/"[^"]*"|“[^”]*”/g, (spoken) => ' '.repeat(spoken.length));
 }
 
-export function figuresIn(text: string): readonly Figure[] {
-  if (!/\d/.test(text)) return [];
+const NONE: readonly Figure[] = [];
+const figuresOf = kept(read);
+
+export const figuresIn = (text: string): readonly Figure[] => (/\d/.test(text) ? figuresOf(text) : NONE);
+
+function read(text: string): readonly Figure[] {
   const plain = withoutSpoken(text);
   const found: Figure[] = [];
   for (const match of plain.matchAll(NUMBER)) {

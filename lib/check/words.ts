@@ -1,28 +1,33 @@
 // Finding words of a list in a text: whole words, whatever their case, the longest first.
 import { withoutSpoken } from './figures.ts';
+import { kept } from './kept.ts';
 
 export type WordsFound = { readonly from: number; readonly to: number; readonly words: string };
 
 const escaped = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
-const expressions = new WeakMap<readonly string[], RegExp>();
+const NONE: readonly WordsFound[] = [];
+const finders = new WeakMap<readonly string[], (text: string) => readonly WordsFound[]>();
 
-function expressionOf(list: readonly string[]): RegExp {
-  const known = expressions.get(list);
+function finderOf(list: readonly string[]): (text: string) => readonly WordsFound[] {
+  const known = finders.get(list);
   if (known !== undefined) return known;
   const longestFirst = [...list].sort((a, b) => b.length - a.length || (a < b ? -1 : 1)).map(escaped);
-  const made = new RegExp(`(?<![\\w-])(?:${longestFirst.join('|')})(?![\\w-])`, 'gi');
-  expressions.set(list, made);
+  const expression = new RegExp(`(?<![\\w-])(?:${longestFirst.join('|')})(?![\\w-])`, 'gi');
+  const made = kept((text) => {
+    const found = [...withoutSpoken(text).matchAll(expression)].map((match) => ({
+      from: match.index,
+      to: match.index + match[0].length,
+      words: match[0],
+    }));
+    return found.length === 0 ? NONE : found;
+  });
+  finders.set(list, made);
   return made;
 }
 
 /** Where words of the list stand in the text; quoted words are spoken and not looked at. */
 export function wordsIn(text: string, list: readonly string[]): readonly WordsFound[] {
-  if (text === '' || list.length === 0) return [];
-  return [...withoutSpoken(text).matchAll(expressionOf(list))].map((match) => ({
-    from: match.index,
-    to: match.index + match[0].length,
-    words: match[0],
-  }));
+  return text === '' || list.length === 0 ? NONE : finderOf(list)(text);
 }
 
 /** Verbs with which a pilot is told to do something. */

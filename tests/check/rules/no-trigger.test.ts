@@ -28,6 +28,11 @@ testRule(noTrigger, {
   ],
   invalid: [
     {
+      why: 'the same problem is said once',
+      procedure: { steps: [{ ...flap, cue: '(((speed <= 180 kt' }] },
+      findings: [{ at: 's1 cue', message: 'unreadable', says: 'bracket', witness: { kind: 'text' } }],
+    },
+    {
       procedure: { steps: [{ ...flap, cue: '' }] },
       findings: [{ at: 's1 cue', message: 'none', witness: { kind: 'absent', field: 'cue' } }],
     },
