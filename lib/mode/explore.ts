@@ -7,8 +7,8 @@ export type System = {
   readonly initial: readonly number[];
   /** Keys are whole numbers from 0 to 2^bits - 1, bits at most 31. */
   readonly bits: number;
-  /** Writes the successors of a state and the label of each move; gives how many. One for each edge, loops included. */
-  readonly expand: (state: number, to: Int32Array, by: Int32Array) => number;
+  /** Writes the successors of a state, and the label of each move where asked; gives how many. One for each edge. */
+  readonly expand: (state: number, to: Int32Array, by: Int32Array | null) => number;
   /** No state has more successors than this. */
   readonly widest: number;
 };
@@ -16,9 +16,8 @@ export type System = {
 export type Exploration = {
   /** In the order found. */
   readonly states: Int32Array;
-  /** Index of the state from which each was found first, and the label of the move; -1 for the initial ones. */
+  /** Index of the state from which each was found first; -1 for the initial ones. */
   readonly parent: Int32Array;
-  readonly by: Int32Array;
   readonly edges: number;
   readonly complete: boolean;
   /** Why it is not complete. */
@@ -28,6 +27,8 @@ export type Exploration = {
 /** More states than this are not explored unless the caller asks: enough for a take-off with every slip, and under 100 MiB. */
 export const MOST_STATES = 4_000_000;
 const FIRST_ROOM = 1 << 12;
+/** Room grows by this factor: less copying than doubling, and memory that nobody touched costs nothing. */
+const MORE = 4;
 
 export function explore(system: System, mostStates = MOST_STATES): Exploration {
   assert(system.bits <= 31, `keys of ${system.bits} bits do not fit`);
@@ -35,29 +36,25 @@ export function explore(system: System, mostStates = MOST_STATES): Exploration {
   let room = FIRST_ROOM;
   let states = new Int32Array(room);
   let parent = new Int32Array(room);
-  let by = new Int32Array(room);
   let found = 0;
   let edges = 0;
   let cut = false;
   const to = new Int32Array(system.widest);
-  const label = new Int32Array(system.widest);
   const grow = (): void => {
-    room *= 2;
+    room *= MORE;
     states = grown(states, room);
     parent = grown(parent, room);
-    by = grown(by, room);
   };
   for (const state of system.initial) {
     if (!seen.add(state)) continue;
     if (found === room) grow();
     states[found] = state;
     parent[found] = -1;
-    by[found] = -1;
     found += 1;
   }
   const { expand } = system;
   for (let at = 0; at < found; at += 1) {
-    const count = expand(states[at]!, to, label);
+    const count = expand(states[at]!, to, null);
     edges += count;
     for (let k = 0; k < count; k += 1) {
       const next = to[k]!;
@@ -69,14 +66,12 @@ export function explore(system: System, mostStates = MOST_STATES): Exploration {
       if (found === room) grow();
       states[found] = next;
       parent[found] = at;
-      by[found] = label[k]!;
       found += 1;
     }
   }
   return {
     states: states.subarray(0, found),
     parent: parent.subarray(0, found),
-    by: by.subarray(0, found),
     edges,
     complete: !cut,
     reason: cut ? `more than ${mostStates} states: what lies beyond them was not looked at` : null,
@@ -94,4 +89,16 @@ export function trail(found: Exploration, index: number): readonly number[] {
   const back: number[] = [];
   for (let at = index; at >= 0; at = found.parent[at]!) back.push(at);
   return back.reverse();
+}
+
+/** The label of the move by which a state was found; -1 for an initial one. Looked up again, so that the search carries none. */
+export function labelInto(system: System, found: Exploration, index: number): number {
+  const from = found.parent[index]!;
+  if (from < 0) return -1;
+  const to = new Int32Array(system.widest);
+  const by = new Int32Array(system.widest);
+  const count = system.expand(found.states[from]!, to, by);
+  const at = to.subarray(0, count).indexOf(found.states[index]!);
+  assert(at >= 0, 'a state was found by a move that is not there');
+  return by[at]!;
 }

@@ -1,11 +1,12 @@
 // All reachable states of a machine with all edges, as flat lists: what properties, paths and compositions are read from.
 import type { Machine } from './compile.ts';
 import { outcomesOf } from './compile.ts';
-import { type Exploration, explore, MOST_STATES } from './explore.ts';
+import { type Exploration, explore, MOST_STATES, type System } from './explore.ts';
 import { type Line, lineOf } from './layout.ts';
 
 export type Graph = {
   readonly machine: Machine;
+  readonly system: System;
   readonly found: Exploration;
   /** Edges of state i: from `first[i]` up to, not including, `first[i + 1]`; each leads `to` a state's index by a `rule`. */
   readonly first: Int32Array;
@@ -18,14 +19,14 @@ export type Graph = {
 };
 
 /** The machine as a system to explore. The label of a move is the index of its rule. */
-export function systemOf(machine: Machine) {
+export function systemOf(machine: Machine): System {
   const made: number[] = [];
-  const expand = (state: number, to: Int32Array, by: Int32Array): number => {
+  const expand = (state: number, to: Int32Array, by: Int32Array | null): number => {
     let count = 0;
     for (let rule = 0; rule < machine.rules.length; rule += 1) {
       for (const next of outcomesOf(machine, rule, state, made)) {
         to[count] = next;
-        by[count] = rule;
+        if (by !== null) by[count] = rule;
         count += 1;
       }
     }
@@ -64,6 +65,7 @@ export function graphOf(machine: Machine, mostStates = MOST_STATES): Graph {
   }
   return {
     machine,
+    system,
     found,
     first,
     to: to.subarray(0, edges),

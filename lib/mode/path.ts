@@ -1,5 +1,5 @@
 // A witness as pilots can follow it: key presses and automatic changes in order, with the three axes and what is armed after each.
-import { trail } from './explore.ts';
+import { labelInto, trail } from './explore.ts';
 import type { Graph } from './graph.ts';
 import type { Line } from './layout.ts';
 
@@ -15,7 +15,7 @@ export type PathStep = {
 /** The shortest path to a state of the machine alone, from an initial state. */
 export function pathTo(graph: Graph, index: number): readonly PathStep[] {
   return trail(graph.found, index).map((at): PathStep => {
-    const rule = graph.found.by[at]!;
+    const rule = labelInto(graph.system, graph.found, at);
     const line = graph.lines[at]!;
     if (rule < 0) return { who: 'start', rule: '', does: 'before', line };
     const { who, id, event } = graph.machine.rules[rule]!;

@@ -55,6 +55,12 @@ export function refusals(modes: ModeSet, standard: string): readonly Refusal[] {
       thenRefusals(modes, rule.id, part.then, standard, say);
     }
   }
+  for (const [list, all] of [
+    ['controls', modes.controls ?? []],
+    ['environment', modes.environment ?? []],
+  ] as const) {
+    for (const [i, one] of all.entries()) unknown(one.rules, [...ids], `${list}.${i}`, 'the list of rules', say);
+  }
   return found;
 }
 
