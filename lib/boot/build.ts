@@ -11,17 +11,7 @@ import { ownEnvironment, ownNode, root } from './project.mjs';
 import { Refusal, sentenceFor } from './refusal.ts';
 
 const CLIENT_SOURCES = ['prisma/schema', 'package-lock.json', 'lib/boot/generate.mjs'];
-const BUILD_SOURCES = [
-  'app',
-  'lib',
-  'prisma/schema',
-  'public',
-  'next.config.js',
-  'package-lock.json',
-  'postcss.config.mjs',
-  'proxy.ts',
-  'tsconfig.json',
-];
+const BUILD_SOURCES = ['app', 'lib', 'prisma/schema', 'public', 'next.config.js', 'package-lock.json', 'tsconfig.json'];
 
 /** Makes prisma/generated when the schema is not the one it was made from. */
 export async function makeClient(): Promise<void> {
