@@ -24,7 +24,7 @@ export async function saved(page: Page): Promise<void> {
 
 /** Waits until the checks have answered for the text as it stands. */
 export async function checkedNow(page: Page): Promise<void> {
-  await expect(page.getByRole('complementary', { name: 'Checks' }).getByRole('heading').first()).not.toContainText(
+  await expect(page.getByRole('complementary', { name: 'Checks' }).getByRole('status').first()).not.toContainText(
     'hecking',
   );
 }

@@ -42,7 +42,9 @@ export function FindingsPanel({ open, checking }: { open: OpenDraft; checking: C
   const place = (id: string) => order.steps.findIndex((one) => one.id === id);
   return (
     <>
-      <h2 role="status">{headline(unsettled(findings, open), pending, checked === null)}</h2>
+      <h2>
+        <span role="status">{headline(unsettled(findings, open), pending, checked === null)}</span>
+      </h2>
       {failed && (
         <p className={css.unsaved}>
           The checks broke: {failed}. What is shown is from before; submitting is not possible until they run.
