@@ -7,24 +7,36 @@ export type PathGate = {
   /** Gates are in order only with others of one scale. */
   readonly scale: string;
   readonly way: 'up' | 'down';
-  readonly value: number;
+  /** Where it surely lies; both the same for a figure. */
+  readonly low: number;
+  readonly high: number;
   readonly words: string;
 };
 
-export function pathGate(part: Gate): PathGate | null {
-  if (part.kind !== 'compare' || part.left.kind !== 'measure' || part.right.kind !== 'amount') return null;
-  if (part.op === '=') return null;
+/** Where an altitude that stands on the aerodrome card may lie, ft AAL: the policy's limits for noise procedures. */
+export type CardRange = { readonly lowest: number; readonly latest: number };
+const ON_CARD = new Set(['acceleration-altitude', 'climb-thrust-altitude', 'engine-out-acceleration-altitude']);
+
+export function pathGate(part: Gate, card: CardRange): PathGate | null {
+  if (part.kind !== 'compare' || part.left.kind !== 'measure' || part.op === '=') return null;
   const { measure, of } = part.left;
-  const amount = part.right;
   const way = part.op.startsWith('>') ? 'up' : 'down';
-  const words = `${formatNumber(amount.value)} ${amount.unit}${amount.reference ? ` ${amount.reference}` : ''}`;
-  if (measure === 'distance') return { scale: `distance ${of ?? ''} ${amount.unit}`, way, value: amount.value, words };
+  if (part.right.kind === 'altitude' && measure === 'height' && ON_CARD.has(part.right.name)) {
+    const words = part.right.name.replaceAll('-', ' ');
+    return { scale: 'AAL ft', way, low: card.lowest, high: card.latest, words };
+  }
+  if (part.right.kind !== 'amount') return null;
+  const { value, unit, reference } = part.right;
+  const words = `${formatNumber(value)} ${unit}${reference ? ` ${reference}` : ''}`;
+  const at = { way, low: value, high: value, words } as const;
+  if (measure === 'distance') return { scale: `distance ${of ?? ''} ${unit}`, ...at };
   if (measure !== 'height' && measure !== 'altitude' && measure !== 'radio-height') return null;
-  return { scale: `${amount.reference ?? measure} ${amount.unit}`, way, value: amount.value, words };
+  return { scale: `${reference ?? measure} ${unit}`, ...at };
 }
 
+/** Surely passed before the other, wherever the card puts them. */
 export const passedBefore = (gate: PathGate, previous: PathGate): boolean =>
-  gate.way === 'up' ? gate.value < previous.value : gate.value > previous.value;
+  gate.way === 'up' ? gate.high < previous.low : gate.low > previous.high;
 
 /** Words that a step brings about, whoever says them. */
 export const spokenAt = ({ step }: StepState): readonly string[] =>

@@ -16,7 +16,7 @@ export const gatesOutOfOrder = defineRule({
   says: 'Height, altitude and distance gates follow one another as the path passes them, and no step waits for something that only a later step brings: a step, a word, a flap that nothing before selects.',
   why: 'A gate that stands after a later one is passed before anybody looks for it.',
   source: { text: 'house rule of the demo operator', seen: true },
-  needs: [],
+  needs: ['policy'],
   reads: ['cue', 'only'],
   messages: {
     order: '{words} stands after {previous} in {step}: it is passed before anybody looks for it.',
@@ -28,14 +28,14 @@ export const gatesOutOfOrder = defineRule({
     bad: '[{cue: height <= 500 ft AAL, who: PM, verb: call, object: height}, {cue: height <= 1 000 ft AAL, who: PM, verb: call, object: height}]',
     good: '[{cue: height <= 1 000 ft AAL, who: PM, verb: call, object: height}, {cue: height <= 500 ft AAL, who: PM, verb: call, object: height}]',
   },
-  run({ states, procedure }, report) {
+  run({ states, procedure, policy }, report) {
     const passed = new Map<string, { gate: PathGate; at: StepState }>();
     const lineOf = (at: StepState): string => at.branch?.id ?? '';
     for (const here of states) {
       const at = { step: here.step.id as string, field: 'cue' };
       const name = (there: StepState): string => there.step.label || `step ${there.index + 1}`;
       for (const part of conjuncts(here.gate.gate)) {
-        const gate = pathGate(part);
+        const gate = pathGate(part, policy.gates.noise);
         if (gate !== null) {
           const key = `${lineOf(here)} ${gate.scale} ${gate.way}`;
           const previous = passed.get(key);

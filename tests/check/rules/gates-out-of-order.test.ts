@@ -5,6 +5,16 @@ const at = (cue: string, more: object = {}) => ({ cue, who: 'PM', verb: 'call', 
 
 testRule(gatesOutOfOrder, {
   valid: [
+    {
+      why: 'the card decides which comes first',
+      procedure: {
+        steps: [
+          at('height >= acceleration altitude'),
+          at('height >= 2 000 ft AAL'),
+          at('height >= climb-thrust altitude'),
+        ],
+      },
+    },
     { steps: [at('height <= 1 000 ft AAL'), at('height <= 500 ft AAL')] },
     { steps: [at('height >= 400 ft AAL'), at('height >= 400 ft AAL'), at('height >= 600 ft AAL')] },
     { steps: [at('distance to QOSTEL <= 10 NM'), at('distance to QALBOR <= 20 NM'), at('distance to QOSTEL <= 5 NM')] },
@@ -30,6 +40,18 @@ testRule(gatesOutOfOrder, {
     },
   ],
   invalid: [
+    {
+      why: 'no aerodrome has its acceleration altitude below 400 ft',
+      procedure: { steps: [at('height >= acceleration altitude'), at('height >= 400 ft AAL')] },
+      findings: [
+        {
+          at: 's2 cue',
+          message: 'order',
+          says: '400 ft AAL stands after acceleration altitude',
+          witness: { kind: 'order' },
+        },
+      ],
+    },
     {
       procedure: { steps: [at('height <= 500 ft AAL'), at('height <= 1 000 ft AAL')] },
       findings: [
