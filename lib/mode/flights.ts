@@ -1,0 +1,85 @@
+// A procedure explored on every guidance standard that it is for: what checks and the screen are given.
+import type { ModeSet } from '../aircraft/mode-set.ts';
+import type { Procedure } from '../procedure/procedure.ts';
+import { compile, type Refusal } from './compile.ts';
+import { type Composed, compose } from './compose.ts';
+import { type Exploration, explore, MOST_STATES } from './explore.ts';
+import { type Graph, graphOf } from './graph.ts';
+import { AS_WRITTEN, type Setting, settingWords } from './setting.ts';
+import { type StoryStep, storyOf } from './story.ts';
+
+export type Flight = {
+  readonly standard: string;
+  readonly composed: Composed;
+  readonly found: Exploration;
+  /** For each place the machine states in which the procedure may be there, each with the index of the state first found. */
+  readonly at: readonly ReadonlyMap<number, number>[];
+};
+export type Flights = {
+  readonly flights: readonly Flight[];
+  /** Standards that could not be explored, and why. */
+  readonly refused: readonly { readonly standard: string; readonly because: string }[];
+  /** What was allowed, in words. */
+  readonly setting: string;
+  readonly complete: boolean;
+};
+
+// The machine of a table depends on the table alone: kept as long as somebody holds the sheet.
+const graphs = new WeakMap<ModeSet, Map<string, Graph | readonly Refusal[]>>();
+
+/** The explored machine of a standard, or why there is none. */
+export function machineOf(modes: ModeSet, standard: string): Graph | readonly Refusal[] {
+  const known = graphs.get(modes) ?? new Map<string, Graph | readonly Refusal[]>();
+  graphs.set(modes, known);
+  const before = known.get(standard);
+  if (before !== undefined) return before;
+  const machine = compile(modes, standard);
+  const made = machine.ok ? graphOf(machine.value) : machine.error;
+  known.set(standard, made);
+  return made;
+}
+
+const sentence = (refusals: readonly Refusal[]): string =>
+  refusals.map(({ at, because }) => (at === '' ? because : `${at}: ${because}`)).join('; ');
+
+/** The standards of the sheet that the procedure is for; all where it names none. */
+export function standardsOf(modes: ModeSet, procedure: Procedure): readonly string[] {
+  const { standards } = procedure.effectivity;
+  return Object.keys(modes.standards).filter((name) => standards.length === 0 || standards.includes(name));
+}
+
+export function fly(
+  modes: ModeSet,
+  procedure: Procedure,
+  setting: Setting = AS_WRITTEN,
+  mostStates = MOST_STATES,
+): Flights {
+  const flights: Flight[] = [];
+  const refused: { standard: string; because: string }[] = [];
+  for (const standard of standardsOf(modes, procedure)) {
+    const graph = machineOf(modes, standard);
+    const composed = 'lines' in graph ? compose(graph, procedure, setting) : null;
+    if (composed === null) refused.push({ standard, because: sentence(graph as readonly Refusal[]) });
+    else if (!composed.ok) refused.push({ standard, because: sentence(composed.error) });
+    else {
+      const found = explore(composed.value.system, mostStates);
+      flights.push({ standard, composed: composed.value, found, at: statesAt(composed.value, found) });
+    }
+  }
+  const complete = refused.length === 0 && flights.every(({ found }) => found.complete);
+  return { flights, refused, setting: settingWords(setting), complete };
+}
+
+function statesAt(composed: Composed, found: Exploration): readonly ReadonlyMap<number, number>[] {
+  const at = composed.script.places.map(() => new Map<number, number>());
+  for (const [index, key] of found.states.entries()) {
+    const { place, state } = composed.parts(key);
+    if (!at[place]!.has(state)) at[place]!.set(state, index);
+  }
+  return at;
+}
+
+/** The shortest path to a composed state of a flight. */
+export function story(procedure: Procedure, flight: Flight, index: number): readonly StoryStep[] {
+  return storyOf(procedure, flight.composed, flight.found, index);
+}
