@@ -42,6 +42,7 @@ test('an administrator adds a person, who changes the password, gets a role, and
 
   // Another role: open sessions end at once.
   await quill.getByRole('link', { name: 'Bram Oldery' }).click();
+  await expect(quill.getByRole('heading', { name: /^Bram Oldery/ })).toBeVisible();
   await quill.getByRole('checkbox', { name: /auditor/ }).check();
   await quill.getByRole('button', { name: 'Set these roles' }).click();
   await expect(quill.getByRole('row', { name: /Bram Oldery/ })).toContainText('auditor');
@@ -58,7 +59,7 @@ test('an administrator adds a person, who changes the password, gets a role, and
 
 test('the last administrator cannot be taken away', async ({ browser }) => {
   const quill = await asPerson(browser, 'administrator', '/people');
-  await quill.getByRole('link', { name: 'Edda Quill' }).first().click();
+  await quill.getByRole('main').getByRole('link', { name: 'Edda Quill' }).click();
   await expect(quill.getByText('This is you.', { exact: false })).toBeVisible();
   await quill.getByRole('checkbox', { name: /^administrator/ }).uncheck();
   await quill.getByRole('button', { name: 'Set these roles' }).click();

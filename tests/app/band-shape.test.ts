@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { bandRows, detentBands, marginSentence } from '../../app/(house)/sheets/band-figures.ts';
-import { axes, BOX, bandPaths, marginPath, marginScale, speedScale } from '../../app/(house)/sheets/band-shape.ts';
+import {
+  axes,
+  BOX,
+  bandPaths,
+  marginPath,
+  marginScale,
+  speedScale,
+  spread,
+} from '../../app/(house)/sheets/band-shape.ts';
 import { speedAt } from '../../lib/aircraft/schedule.ts';
 import { otherSheet, tn182 } from '../kit/sheets.ts';
 
@@ -56,6 +64,13 @@ describe('shapes', () => {
         });
       }
     }
+  });
+  test('names of lines are moved apart, in their order, and left alone where there is room', () => {
+    expect(spread([10, 50, 90], 13)).toEqual([10, 50, 90]);
+    const names = spread([40, 41, 44, 90], 13);
+    expect(names[1]! - names[0]!).toBeGreaterThanOrEqual(12);
+    expect(names[2]! - names[1]!).toBeGreaterThanOrEqual(12);
+    expect(names[3]).toBe(90);
   });
   test('the last detent has no part for a next one', () => expect(bandPaths(bands[5]!, on).next).toBe(''));
   test('a sheet of tables is drawn as one of formulas', () => {

@@ -21,6 +21,12 @@ describe('a sheet in cells', () => {
     expect(detents.rows[0]!.cells[0]).toBeNull();
     expect(detents.rows[1]!.cells[0]).toBe('detents.1.vfe.value');
   });
+  test('a row says what it is and in which unit', () => {
+    const labels = grids.flatMap((grid) => grid.rows.map((row) => row.label));
+    expect(labels).toEqual(
+      expect.arrayContaining(['Gear, VLE, kt', 'Temperature from standard, from, °C', 'Engine out']),
+    );
+  });
   test('tables of speeds have their points and values side by side', () => {
     const tables = gridsOf(otherSheet()).filter((grid) => grid.columns[0] === 'Weight, kg');
     expect(tables.length).toBeGreaterThan(0);

@@ -36,13 +36,13 @@ export function BandChart({ band, speeds }: { band: DetentBand; speeds: Scale })
   );
 }
 
-export function Grid({ on, unit = 'kt' }: { on: Axes; unit?: string }) {
+export function Grid({ on, right = BOX.width - BOX.right }: { on: Axes; right?: number }) {
   const bottom = BOX.height - BOX.bottom;
   return (
     <g>
       {on.speeds.map((tick) => (
         <g key={tick.says}>
-          <line x1={BOX.left} x2={BOX.width - BOX.right} y1={tick.at} y2={tick.at} className={css.grid} />
+          <line x1={BOX.left} x2={right} y1={tick.at} y2={tick.at} className={css.grid} />
           <text x={BOX.left - 6} y={tick.at + 4} className={`${css.tick} ${css.end}`}>
             {tick.says}
           </text>
@@ -56,12 +56,12 @@ export function Grid({ on, unit = 'kt' }: { on: Axes; unit?: string }) {
           </text>
         </g>
       ))}
-      <line x1={BOX.left} x2={BOX.width - BOX.right} y1={bottom} y2={bottom} className={css.axis} />
-      <text x={BOX.width - BOX.right} y={BOX.height - 4} className={`${css.tick} ${css.end}`}>
+      <line x1={BOX.left} x2={right} y1={bottom} y2={bottom} className={css.axis} />
+      <text x={right} y={BOX.height - 4} className={`${css.tick} ${css.end}`}>
         weight, t
       </text>
       <text x={4} y={BOX.height - 4} className={css.tick}>
-        {unit}
+        kt
       </text>
     </g>
   );

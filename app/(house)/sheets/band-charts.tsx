@@ -14,8 +14,8 @@ export function BandCharts({ sheet, least }: { sheet: Sheet; least: number | nul
   return (
     <Section title="Bands by weight">
       <p className="small">
-        From VMM up to the limit of the detent. Darker is the part below the limit of the next detent, where the next
-        flap may be selected.
+        From VMM up to the limit of the detent. The stronger part, up to the dashed line, lies below the limit of the
+        next detent: there the next flap may be selected.
       </p>
       <div className={css.charts}>
         {bands.map((band) => (

@@ -21,10 +21,11 @@ const round = (value: number): number => Math.round(value * 10) / 10;
 const known = (points: readonly BandPoint[]): readonly Known[] =>
   points.flatMap(({ weight, low }) => (low === null ? [] : [{ weight, low }]));
 
-export function axes(points: readonly BandPoint[], speeds: Scale) {
+/** `right`: what stays free beside the lines, for their names. */
+export function axes(points: readonly BandPoint[], speeds: Scale, right: number = BOX.right) {
   const first = points[0]?.weight ?? 0;
   const last = points.at(-1)?.weight ?? 1;
-  const x = scaleLinear([first, last], [BOX.left, BOX.width - BOX.right]);
+  const x = scaleLinear([first, last], [BOX.left, BOX.width - right]);
   const y = scaleLinear([speeds.from, speeds.to], [BOX.height - BOX.bottom, BOX.top]);
   const ticks = (scale: typeof x, count: number, say: (value: number) => string): readonly Tick[] =>
     scale.ticks(count).map((value) => ({ at: round(scale(value)), says: say(value) }));
@@ -67,6 +68,21 @@ function lowPath(points: readonly Known[], on: Axes, speed: (point: Known) => nu
       .y((point) => on.y(speed(point)))
       .digits(1)(points) ?? ''
   );
+}
+
+/** Moves the names of lines apart until none covers another, each as near to its line as the others leave it. */
+export function spread(wanted: readonly number[], least: number): readonly number[] {
+  const order = wanted.map((at, i) => ({ at, i })).sort((a, b) => a.at - b.at);
+  for (let pass = 0; pass < order.length; pass++) {
+    for (let k = 1; k < order.length; k++) {
+      const [above, below] = [order[k - 1]!, order[k]!];
+      const short = least - (below.at - above.at);
+      if (short <= 0) continue;
+      above.at -= short / 2;
+      below.at += short / 2;
+    }
+  }
+  return wanted.map((_, i) => round(order.find((one) => one.i === i)!.at));
 }
 
 export function marginScale(bands: readonly DetentBand[], least: number): Scale {

@@ -22,7 +22,11 @@ export function gridsOf(sheet: Sheet): readonly Grid[] {
     label: detent.name,
     cells: DETENT.map(([, path]) => present(sheet, `detents.${i}.${path}`)),
   }));
-  const parts = PARTS.map((part) => ({ title: wordOf(part), columns: ['Figure'], rows: rowsUnder(sheet[part], part) }));
+  const parts = PARTS.map((part) => ({
+    title: wordOf(part),
+    columns: ['Figure'],
+    rows: rowsUnder(sheet, sheet[part], part),
+  }));
   return [
     { title: 'Detents', columns: DETENT.map(([name]) => name), rows: detents },
     ...speedTables(sheet),
@@ -34,20 +38,22 @@ const present = (sheet: Sheet, path: string): string | null => (typeof at(sheet,
 const at = (data: unknown, path: string): unknown =>
   path.split('.').reduce<unknown>((part, key) => (part as Record<string, unknown> | null | undefined)?.[key], data);
 
-function rowsUnder(value: unknown, path: string): readonly GridRow[] {
-  if (typeof value === 'number') return [{ label: labelOf(path), cells: [path] }];
+function rowsUnder(sheet: Sheet, value: unknown, path: string): readonly GridRow[] {
+  if (typeof value === 'number') return [{ label: labelOf(sheet, path), cells: [path] }];
   if (value === null || typeof value !== 'object') return [];
-  return Object.entries(value).flatMap(([key, part]) => rowsUnder(part, `${path}.${key}`));
+  return Object.entries(value).flatMap(([key, part]) => rowsUnder(sheet, part, `${path}.${key}`));
 }
 
-function labelOf(path: string): string {
-  const words = path
-    .split('.')
-    .slice(1)
-    .filter((key) => key !== 'value');
-  return words
-    .map((key, i) => (i === 0 ? wordOf(key) : /^\d+$/.test(key) ? String(Number(key) + 1) : wordOf(key)))
-    .join(', ');
+/** `limits.gear.vle.value` is Gear, VLE, kt. */
+function labelOf(sheet: Sheet, path: string): string {
+  const keys = path.split('.');
+  const unit = at(sheet, [...keys.slice(0, -1), 'unit'].join('.'));
+  const words = keys.slice(1).filter((key) => key !== 'value');
+  const said = words.map((key, i) => {
+    const word = /^\d+$/.test(key) ? String(Number(key) + 1) : wordOf(key);
+    return i === 0 ? word : word.replace(/^[A-Z](?=[a-z])/, (letter) => letter.toLowerCase());
+  });
+  return [...said, typeof unit === 'string' && unit !== '1' ? unit : ''].filter(Boolean).join(', ');
 }
 
 function speedTables(sheet: Sheet): readonly Grid[] {
