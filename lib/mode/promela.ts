@@ -144,7 +144,7 @@ export function promela(modes: ModeSet, standard: string, never: string | null =
       ),
     ),
   );
-  const watch = never === null ? [] : [`  :: (${never}) -> assert(false)`];
+  const watch = never === null ? [] : [`  :: d_step { (${never}) -> assert(false) }`];
   // A state with no enabled rule ends here and not at a deadlock of the model.
   return `${variablesText(modes)}
 active proctype guidance() {

@@ -127,6 +127,7 @@ function thenRefusals(modes: ModeSet, id: string, then: ModeThen, standard: stri
     say(at, 'only_if_rel_changes, and nothing changes rel: the rule could never act');
   if (then.alt === undefined) return;
   if (!modes.armedVertical.includes(ALTITUDE)) say(at, `alt is used, and ${ALTITUDE} is no armed word`);
+  if (then.arm_vertical?.includes(ALTITUDE)) say(at, `alt and arm_vertical both decide ${ALTITUDE}`);
   if (typeof then.alt === 'object' && !Object.hasOwn(then.alt, standard))
     say(at, `alt does not say what happens in standard ${standard}`);
 }
