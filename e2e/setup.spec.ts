@@ -168,12 +168,16 @@ test('the library is found in by words, and takes a file', async ({ browser }) =
   await reth.getByRole('link', { name: 'Show all' }).click();
   await expect(reth.getByRole('status')).toHaveCount(0);
   await expect(reth.getByRole('heading', { name: /^Callouts/ })).toBeVisible();
-  await reth
-    .getByLabel('Its text')
-    .fill(
-      'format: cuewright-library/1\nterms:\n  - { term: usable band, meaning: Speeds from the lowest to the limit. }\n',
-    );
-  await reth.getByRole('button', { name: 'Bring it in' }).click();
+  const bring = async (text: string) => {
+    await reth.getByLabel('Its text').fill(text);
+    await reth.getByRole('button', { name: 'Bring it in' }).click();
+  };
+  const half =
+    'format: cuewright-library/1\nterms:\n  - { term: usable band, meaning: Speeds from the lowest to the limit. }\n';
+  await bring(half);
+  await expect(reth.getByText('has no end mark', { exact: false })).toBeVisible();
+  await expect(reth.getByLabel('Its text')).toHaveValue(half);
+  await bring(`${half}...\n`);
   await expect(reth.getByText('1 new or changed', { exact: false })).toBeVisible();
   await expect(reth.getByRole('heading', { name: 'usable band' })).toBeVisible();
 });

@@ -8,12 +8,12 @@ test('a malformed procedure file: the lines are named, and what was pasted stays
   const page = await asPerson(browser, 'drafter', '/desk/new');
   const form = page.getByRole('region', { name: 'Or from a file' });
   const text =
-    'format: cuewright-procedure/1\nid: pr_x1y2z3\ntitle: Half a file\nsteps:\n  - id: st_a1b2c3\n    cue: "speed >="\n    who: nobody-known\n';
+    'format: cuewright-procedure/1\nid: pr_x1y2z3\ntitle: Half a file\nsteps:\n  - id: st_a1b2c3\n    cue: "speed >="\n    who: nobody-known\n...\n';
   await form.getByLabel('Its text').fill(text);
   await form.getByLabel('Why it must change').fill('A file from another office.');
   await form.getByRole('button', { name: 'Bring it in' }).click();
   await expect(form.getByText('The file could not be read as it stands.', { exact: false })).toBeVisible();
-  await expect(form.getByText(/line 7|:7:/i).first()).toBeVisible();
+  await expect(form.getByText(/line 7/i).first()).toBeVisible();
   await expect(form.getByLabel('Its text')).toHaveValue(text);
 });
 
@@ -63,7 +63,7 @@ test('a session that ends in mid-edit: what was typed is kept and sent after sig
   const other = await page.context().newPage();
   await other.goto('/read');
   await other.getByRole('button', { name: 'Sign out' }).click();
-  await expect(page.getByText('Signed out.')).toBeVisible({ timeout: 5_000 });
+  await expect(page.getByText('Signed out.', { exact: true })).toBeVisible({ timeout: 5_000 });
   await why.focus();
   await page.keyboard.press('End');
   await page.keyboard.type(' and after');

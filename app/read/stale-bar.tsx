@@ -10,12 +10,21 @@ const FRESH_FOR = 12 * 3_600_000;
 export function StaleBar({ asOf }: { asOf: string }) {
   const [stale, setStale] = useState(false);
   useEffect(() => {
-    const look = () => setStale(!navigator.onLine || Date.now() - new Date(asOf).getTime() > FRESH_FOR);
-    look();
+    let left = false;
+    // The browser may believe that it is online when it isn't, so the server itself is asked.
+    const look = async () => {
+      const reached = await fetch('/healthz', { cache: 'no-store' }).then(
+        (answer) => answer.ok,
+        () => false,
+      );
+      if (!left) setStale(!reached || Date.now() - new Date(asOf).getTime() > FRESH_FOR);
+    };
+    void look();
     window.addEventListener('online', look);
     window.addEventListener('offline', look);
     const timer = setInterval(look, 60_000);
     return () => {
+      left = true;
       window.removeEventListener('online', look);
       window.removeEventListener('offline', look);
       clearInterval(timer);

@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { forbidden } from 'next/navigation';
 import { desk } from '../../../lib/server/desk.ts';
 import { shown, signedIn } from '../../_ui/arrive.ts';
 import { LinkButton } from '../../_ui/button.tsx';
@@ -11,6 +12,7 @@ export const metadata: Metadata = { title: 'Desk' };
 
 export default async function Page() {
   const { drafts, review, signing, decided, may } = shown(await desk(await signedIn('/desk')));
+  if (!may.readDrafts && !may.sign) forbidden();
   return (
     <Main>
       <PageHead title="Desk">{may.write && <LinkButton href="/desk/new">New procedure</LinkButton>}</PageHead>

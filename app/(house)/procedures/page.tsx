@@ -1,5 +1,6 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
+import { forbidden } from 'next/navigation';
 import { desk } from '../../../lib/server/desk.ts';
 import { shown, signedIn } from '../../_ui/arrive.ts';
 import { PageHead, scrollClass } from '../../_ui/page-head.tsx';
@@ -10,6 +11,7 @@ export const metadata: Metadata = { title: 'Procedures' };
 
 export default async function Page() {
   const { procedures, may } = shown(await desk(await signedIn('/procedures')));
+  if (!may.readDrafts && !may.sign) forbidden();
   return (
     <Main>
       <PageHead title="Procedures" />

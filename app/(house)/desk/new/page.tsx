@@ -1,4 +1,5 @@
 import type { Metadata } from 'next';
+import { forbidden } from 'next/navigation';
 import { desk } from '../../../../lib/server/desk.ts';
 import { shown, signedIn } from '../../../_ui/arrive.ts';
 import { PageHead, Section } from '../../../_ui/page-head.tsx';
@@ -8,7 +9,7 @@ import { FileForm, NewForm } from './new-forms.tsx';
 export const metadata: Metadata = { title: 'New procedure' };
 
 export default async function Page() {
-  shown(await desk(await signedIn('/desk/new')));
+  if (!shown(await desk(await signedIn('/desk/new'))).may.write) forbidden();
   return (
     <Main>
       <PageHead title="New procedure" />
