@@ -1,14 +1,15 @@
 // One cause, one entry on the screen: a lowered limit that stops five steps is one thing to know and five to mend.
 import { type Finding, SEVERITIES } from './finding.ts';
 
-export type Group = { readonly cause: string; readonly findings: readonly Finding[] };
+type Caused = Pick<Finding, 'cause' | 'severity'>;
+export type Group<F extends Caused = Finding> = { readonly cause: string; readonly findings: readonly F[] };
 
 /** Groups in the order in which their first finding stands; graver groups first. */
-export function byCause(findings: readonly Finding[]): readonly Group[] {
-  const causes = new Map<string, Finding[]>();
+export function byCause<F extends Caused>(findings: readonly F[]): readonly Group<F>[] {
+  const causes = new Map<string, F[]>();
   for (const finding of findings) causes.set(finding.cause, [...(causes.get(finding.cause) ?? []), finding]);
   const groups = [...causes].map(([cause, all]) => ({ cause, findings: all }));
-  const gravest = (group: Group): number =>
+  const gravest = (group: Group<F>): number =>
     Math.min(...group.findings.map((each) => SEVERITIES.indexOf(each.severity)));
   return groups
     .map((group, index) => ({ group, index }))

@@ -94,6 +94,11 @@ export function readLibraryFile(fileText: string, name: string): Result<Library,
   return problems.length > 0 ? err(problems) : ok(toLibrary(read.value.value));
 }
 
+/** The format as JSON Schema, for editors and other programs. */
+export function libraryJsonSchema(): Record<string, unknown> {
+  return z.toJSONSchema(libraryFormat, { target: 'draft-2020-12', io: 'input' });
+}
+
 /** Files of one operator put together, in the order given. */
 export function joinLibraries(parts: readonly Library[]): Library {
   return {

@@ -1,0 +1,96 @@
+// `cuewright explain`: the manual page of a check, rendered from the check itself.
+import type { Kind, Rule } from '../check/rule.ts';
+import { rules } from '../check/rules/index.ts';
+import { nearest } from '../gate/nearest.ts';
+import { EXIT, type Exit } from './exit.ts';
+
+const WIDTH = 100;
+
+/** A page where one id or number is given, else the list of all checks that hold every word. */
+export function explain(words: readonly string[]): Exit {
+  const [first = ''] = words;
+  const named =
+    words.length === 1 ? rules.find((rule) => rule.id === first || String(rule.number) === first) : undefined;
+  if (named !== undefined) {
+    process.stdout.write(page(named));
+    return EXIT.clear;
+  }
+  const wanted = words.map((word) => word.toLowerCase());
+  const found = rules.filter((rule) => wanted.every((word) => searched(rule).includes(word)));
+  if (found.length === 0) {
+    const near = nearest(
+      first,
+      rules.map((rule) => rule.id),
+    );
+    process.stderr.write(`No check has ${words.join(' ')} in it.${near === null ? '' : ` Did you mean ${near}?`}\n`);
+    return EXIT.unreadable;
+  }
+  process.stdout.write(`${found.map(line).join('\n')}\n${found.length} of ${rules.length} checks\n`);
+  return EXIT.clear;
+}
+
+const line = ({ number, severity, id, title }: Rule): string =>
+  `${String(number).padStart(4)}  ${severity.padEnd(6)}  ${id.padEnd(32)}  ${title}`;
+
+const searched = (rule: Rule): string =>
+  [
+    rule.id,
+    rule.number,
+    rule.severity,
+    kindWords(rule.kind),
+    rule.stage,
+    phaseWords(rule),
+    rule.title,
+    rule.says,
+    rule.why,
+  ]
+    .join(' ')
+    .toLowerCase();
+
+function page(rule: Rule): string {
+  const { id, number, severity, title, says, why, source, stage, needs, reads, messages, examples } = rule;
+  return `${[
+    `${title}\n${id} · check ${number} · ${severity}`,
+    wrapped(says),
+    `Why\n${indented(wrapped(why))}`,
+    `Source\n${indented(wrapped(`${source.text}${source.seen ? '' : ' (from memory, to be verified)'}`))}`,
+    [
+      `Asks       ${kindWords(rule.kind)}`,
+      `From       ${stage}`,
+      `Phases     ${phaseWords(rule)}`,
+      `Needs      ${needs.map((need) => NEED[need]).join(', ') || 'the procedure alone'}`,
+      `Reads      ${reads.join(', ') || 'the procedure itself'}`,
+    ].join('\n'),
+    `Says\n${indented(Object.values<string>(messages).map(wrapped).join('\n'))}`,
+    `Found in\n${indented(examples.bad)}`,
+    `Not found in\n${indented(examples.good)}`,
+  ].join('\n\n')}\n`;
+}
+
+const NEED: Readonly<Record<string, string>> = { sheet: 'the type data sheet', policy: "the operator's policy" };
+const ASKED: Readonly<Record<string, string>> = {
+  T: 'text and structure',
+  N: 'numbers over the whole envelope',
+  X: 'every reachable state of the modes',
+  S: 'a flight with both pilots',
+};
+const kindWords = (kind: Kind): string =>
+  kind
+    .split('/')
+    .map((part) => ASKED[part] ?? part)
+    .join('; ');
+const phaseWords = ({ phases }: Rule): string => (phases === 'all' ? 'all phases' : phases.join(', '));
+
+const indented = (text: string): string => text.trim().replaceAll(/^(?=.)/gm, '  ');
+
+function wrapped(text: string): string {
+  const lines: string[] = [];
+  let row = '';
+  for (const word of text.split(/\s+/)) {
+    if (row !== '' && row.length + 1 + word.length > WIDTH) {
+      lines.push(row);
+      row = word;
+    } else row = row === '' ? word : `${row} ${word}`;
+  }
+  return [...lines, row].join('\n');
+}

@@ -1,0 +1,77 @@
+// The report for a person at a terminal.
+import { byCause } from '../check/group.ts';
+import { nameOf, type Unreadable } from './input.ts';
+import type { ProcedureReport, Report, ReportedFinding, ReportedNotChecked } from './report.ts';
+import { witnessWords } from './witness-words.ts';
+
+const IN = '    ';
+
+/** Ends with a line break. Procedures in the order in which they were named; what can't be read at the end, near the eye. */
+export function textOf(report: Report): string {
+  const parts = [...report.procedures.map(procedureText), ...report.unreadable.map(unreadableText)];
+  return `${[againstText(report), ...parts, totalText(report)].filter((part) => part !== '').join('\n\n')}\n`;
+}
+
+function againstText({ against }: Report): string {
+  if (against === null) return '';
+  const sheets = against.sheets.map(({ file, type, revision }) => `sheet ${type} revision ${revision} (${file})`);
+  const { file, operator, version } = against.policy;
+  const library = against.library === null ? [] : [`library ${against.library.folder}`];
+  const all = [...sheets, `policy ${version} of ${operator} (${file})`, ...library];
+  return `checked against ${all.join(', ')}`;
+}
+
+function procedureText(procedure: ProcedureReport): string {
+  const { checked, notChecked, crashed, remarks } = procedure;
+  const reasons = new Map<string, ReportedNotChecked[]>();
+  for (const each of notChecked) reasons.set(each.because, [...(reasons.get(each.because) ?? []), each]);
+  return [
+    `${nameOf(procedure.file)} · ${procedure.title}`,
+    ...remarks.map((remark) => `  ${remark}`),
+    ...byCause(procedure.findings).flatMap(({ findings }) => groupText(findings)),
+    `  checked for ${counted(checked.rules.length, 'property', 'properties')} over ${checked.envelope}`,
+    ...[...reasons].map(([because, all]) => `  not checked, because ${because}: ${all.map(whichText).join(', ')}`),
+    ...crashed.map(({ check, error }) => `  not checked, because the check itself failed: ${check} (${error})`),
+  ].join('\n');
+}
+
+/** One cause is told once; where else it shows follows. */
+function groupText(group: readonly ReportedFinding[]): string[] {
+  const [first, ...others] = group;
+  if (first === undefined) return [];
+  const { severity, line, column, called, check, message, witness, fix } = first;
+  return [
+    `  ${severity} · ${line}:${column} · ${called} · ${check}`,
+    `${IN}${message}`,
+    `${IN}${witnessWords(witness)}`,
+    ...(fix === null ? [] : [`${IN}certain correction: ${fix.says}`]),
+    ...others.map(
+      (other) => `${IN}the same cause · ${other.line}:${other.column} · ${other.called} · ${other.message}`,
+    ),
+  ];
+}
+
+const whichText = ({ check, at }: ReportedNotChecked): string =>
+  at === null ? check : `${check} at ${at.called} (${at.line}:${at.column})`;
+
+function unreadableText({ file, problems }: Unreadable): string {
+  const lines = problems.map(({ line, column, message, expected, fix }) => {
+    const wanted = expected.length === 0 ? '' : ` Expected: ${expected.join(', ')}.`;
+    return `${nameOf(file)}:${line}:${column} can't be read: ${message}${wanted}${fix === undefined ? '' : ` ${fix}`}`;
+  });
+  return lines.join('\n');
+}
+
+function totalText({ totals, against }: Report): string {
+  const { procedures, unreadable, STOP, ANSWER, ADVICE, notChecked, crashed } = totals;
+  if (against === null) return 'Nothing was checked: what the procedures are checked against can not be read.';
+  const rest = [
+    notChecked > 0 ? `${notChecked} not checked` : '',
+    crashed > 0 ? `${counted(crashed, 'check', 'checks')} failed` : '',
+    unreadable > 0 ? `${counted(unreadable, 'file', 'files')} could not be read` : '',
+  ];
+  const found = [`${STOP} STOP`, `${ANSWER} ANSWER`, `${ADVICE} ADVICE`, ...rest.filter((part) => part !== '')];
+  return `${counted(procedures, 'procedure', 'procedures')}: ${found.join(', ')}`;
+}
+
+const counted = (count: number, one: string, many: string): string => `${count} ${count === 1 ? one : many}`;
