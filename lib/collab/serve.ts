@@ -16,7 +16,7 @@ import { type Ending, notAllowed, revoked, tooLarge, tooMany } from './refusal.t
 import { type Context, freeze, openRoom } from './room.ts';
 
 export type Collab = {
-  /** Takes over a request to upgrade at `COLLAB_PATH`. */
+  /** Takes over a request to upgrade at `/collab`. */
   upgrade(request: IncomingMessage, socket: Duplex, head: Buffer): void;
   /** Ends the sockets, waits for what is being committed. */
   close(): Promise<void>;

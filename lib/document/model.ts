@@ -43,7 +43,6 @@ export const STEP_VALUES = [
   'expect.armed',
 ] as const;
 export const BRANCH_TEXTS = ['title', 'when', 'joins', 'note'] as const;
-export const BRANCH_VALUES = ['label'] as const;
 export const META_TEXTS = [
   'title',
   'weightLimit',
@@ -85,12 +84,6 @@ export const META_VALUES = [
   'exit.vertical',
   'exit.armed',
 ] as const;
-
-export type StepText = (typeof STEP_TEXTS)[number];
-export type StepValue = (typeof STEP_VALUES)[number];
-export type BranchText = (typeof BRANCH_TEXTS)[number];
-export type MetaText = (typeof META_TEXTS)[number];
-export type MetaValue = (typeof META_VALUES)[number];
 
 /** Where a row stands: one key, so that of two moves one wins whole. `parent` is a branch, or null for the main line. */
 export type Place = { readonly parent: string | null; readonly rank: string };

@@ -36,9 +36,6 @@ export const SENTENCES = {
   frozen: 'This draft was submitted. It can be read here; changes go to the next draft.',
 } as const;
 
-/** Path of the one socket; the draft's id is the document's name. */
-export const COLLAB_PATH = '/collab';
-
 /** Reason with which the server refuses to open a draft; they reach the client as `authenticationFailed`. */
 export type Denied = 'signed-out' | 'no-access';
 
