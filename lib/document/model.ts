@@ -24,24 +24,6 @@ export const STEP_TEXTS = [
   'why',
   'source',
 ] as const;
-/** Chosen, not typed: one value each, the last one to choose wins. `expect` is four keys, for its axes are chosen apart. */
-export const STEP_VALUES = [
-  'label',
-  'copiedFrom',
-  'family',
-  'orderBy',
-  'who',
-  'verb',
-  'sayBy',
-  'replyBy',
-  'checkBy',
-  'flags',
-  'branch',
-  'expect.thrust',
-  'expect.lateral',
-  'expect.vertical',
-  'expect.armed',
-] as const;
 export const BRANCH_TEXTS = ['title', 'when', 'joins', 'note'] as const;
 export const META_TEXTS = [
   'title',

@@ -5,7 +5,6 @@ import type { Notice } from '../procedure/procedure.ts';
 import { noticeRuns, noticeText, type Run } from './notice-text.ts';
 
 export const NOTICE_KINDS = ['note', 'caution', 'warning'] as const;
-type NoticeKind = (typeof NOTICE_KINDS)[number];
 
 export function noticeElement(notice: Notice): Y.XmlElement {
   const element = new Y.XmlElement('notice');

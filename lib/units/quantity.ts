@@ -53,7 +53,6 @@ export type GroundSpeed = Of<Knots, 'ground'>;
 /** Above aerodrome level. */
 export type HeightAal = Of<Feet, 'AAL'>;
 /** By radio altimeter, above what is underneath. */
-export type HeightRadio = Of<Feet, 'radio'>;
 /** Above mean sea level. */
 export type AltitudeMsl = Of<Feet, 'MSL'>;
 export type PressureAltitude = Of<Feet, 'pressure'>;

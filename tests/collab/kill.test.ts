@@ -8,7 +8,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import * as Y from 'yjs';
-import type { DraftConnection } from '../../app/desk/_draft/connect.ts';
+import type { DraftConnection } from '../../app/(house)/desk/_draft/connect.ts';
 import { insertAfter, move, remove, setText } from '../../lib/document/edit.ts';
 import { orderedSteps } from '../../lib/document/order.ts';
 import { readDraft } from '../../lib/document/read.ts';

@@ -4,7 +4,7 @@ import pg from 'pg';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import WebSocket from 'ws';
 import * as Y from 'yjs';
-import type { DraftConnection } from '../../app/desk/_draft/connect.ts';
+import type { DraftConnection } from '../../app/(house)/desk/_draft/connect.ts';
 import { Meter } from '../../lib/collab/limits.ts';
 import { insertAfter, setText } from '../../lib/document/edit.ts';
 import { orderedSteps } from '../../lib/document/order.ts';

@@ -1,7 +1,7 @@
 import pg from 'pg';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import WebSocket from 'ws';
-import type { DraftConnection } from '../../app/desk/_draft/connect.ts';
+import type { DraftConnection } from '../../app/(house)/desk/_draft/connect.ts';
 import { insertAfter, move, setText } from '../../lib/document/edit.ts';
 import { textOf } from '../../lib/document/model.ts';
 import { orderedSteps } from '../../lib/document/order.ts';

@@ -2,12 +2,12 @@
 // Cells and chosen rows in a page: what a person types, composes, pastes and copies, and what others do meanwhile.
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import * as Y from 'yjs';
-import { arrange } from '../../app/desk/_draft/arrange.ts';
-import { bindText } from '../../app/desk/_draft/bind-text.ts';
-import { Choice, listenForChoice } from '../../app/desk/_draft/choose-steps.ts';
-import { DraftView } from '../../app/desk/_draft/draft-view.ts';
-import { spliceOf } from '../../app/desk/_draft/splice.ts';
-import { Unsent } from '../../app/desk/_draft/unsent.ts';
+import { arrange } from '../../app/(house)/desk/_draft/arrange.ts';
+import { bindText } from '../../app/(house)/desk/_draft/bind-text.ts';
+import { Choice, listenForChoice } from '../../app/(house)/desk/_draft/choose-steps.ts';
+import { DraftView } from '../../app/(house)/desk/_draft/draft-view.ts';
+import { spliceOf } from '../../app/(house)/desk/_draft/splice.ts';
+import { Unsent } from '../../app/(house)/desk/_draft/unsent.ts';
 import { STEPS_TYPE } from '../../lib/document/clipboard.ts';
 import { insertRows, setText } from '../../lib/document/edit.ts';
 import { type Hand, textOf } from '../../lib/document/model.ts';

@@ -4,9 +4,9 @@ import { act } from 'react';
 import { createRoot } from 'react-dom/client';
 import { expect, test } from 'vitest';
 import * as Y from 'yjs';
-import { Choice } from '../../app/desk/_draft/choose-steps.ts';
-import { DraftView } from '../../app/desk/_draft/draft-view.ts';
-import { Peers } from '../../app/desk/_draft/peers.ts';
+import { Choice } from '../../app/(house)/desk/_draft/choose-steps.ts';
+import { DraftView } from '../../app/(house)/desk/_draft/draft-view.ts';
+import { Peers } from '../../app/(house)/desk/_draft/peers.ts';
 import {
   DraftContext,
   type OpenDraft,
@@ -14,7 +14,7 @@ import {
   useOrder,
   usePeersAt,
   useStep,
-} from '../../app/desk/_draft/use-draft.ts';
+} from '../../app/(house)/desk/_draft/use-draft.ts';
 import { insertRows, move, setField, setText } from '../../lib/document/edit.ts';
 import type { Hand } from '../../lib/document/model.ts';
 import { newDraftDoc } from '../../lib/document/write.ts';

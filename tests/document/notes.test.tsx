@@ -4,7 +4,7 @@ import type { Editor } from '@tiptap/react';
 import { createRoot, type Root } from 'react-dom/client';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import * as Y from 'yjs';
-import { NotesEditor } from '../../app/desk/_draft/notes-editor.tsx';
+import { NotesEditor } from '../../app/(house)/desk/_draft/notes-editor.tsx';
 import { addNotice, insertAfter, setField } from '../../lib/document/edit.ts';
 import { History } from '../../lib/document/history.ts';
 import { type Hand, noticesOf } from '../../lib/document/model.ts';

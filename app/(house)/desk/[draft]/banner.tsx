@@ -4,7 +4,7 @@ import type { OpenDraft } from '../../../../lib/server/drafts.ts';
 import { LinkButton } from '../../../_ui/button.tsx';
 import { Notice } from '../../../_ui/notice.tsx';
 import { sayTime } from '../../../_ui/when.tsx';
-import { useSaved } from '../../../desk/_draft/use-draft.ts';
+import { useSaved } from '../_draft/use-draft.ts';
 import css from './editor.module.css';
 
 /** What stands over the page: submitted, sent back, signed out, or something in the stored text that can't be read. */

@@ -1,7 +1,7 @@
 'use client';
 import type { Holder } from '../../../../lib/document/model.ts';
 import { Button } from '../../../_ui/button.tsx';
-import { useBranch } from '../../../desk/_draft/use-draft.ts';
+import { useBranch } from '../_draft/use-draft.ts';
 import { TextCell } from './cells.tsx';
 import { useEditing } from './editing.ts';
 import css from './editor.module.css';

@@ -2,7 +2,7 @@
 import { type KeyboardEvent, useEffect, useState } from 'react';
 import { setField } from '../../../../lib/document/edit.ts';
 import type { Holder } from '../../../../lib/document/model.ts';
-import { useCell, useDraft } from '../../../desk/_draft/use-draft.ts';
+import { useCell, useDraft } from '../_draft/use-draft.ts';
 import css from './cells.module.css';
 import { useEditing } from './editing.ts';
 

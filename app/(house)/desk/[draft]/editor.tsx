@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import type { OpenDraft } from '../../../../lib/server/drafts.ts';
 import { Main } from '../../../_ui/shell.tsx';
-import { DraftContext, useMeta, useOpenDraft, useSaved } from '../../../desk/_draft/use-draft.ts';
+import { DraftContext, useMeta, useOpenDraft, useSaved } from '../_draft/use-draft.ts';
 import { Frame } from './frame.tsx';
 import { SaveLine } from './save-line.tsx';
 

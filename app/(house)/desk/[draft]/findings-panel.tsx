@@ -4,7 +4,7 @@ import type { Finding, Severity } from '../../../../lib/check/finding.ts';
 import { SEVERITIES } from '../../../../lib/check/finding.ts';
 import type { OpenDraft } from '../../../../lib/server/drafts.ts';
 import { findingListClass } from '../../../_ui/finding.tsx';
-import { useOrder } from '../../../desk/_draft/use-draft.ts';
+import { useOrder } from '../_draft/use-draft.ts';
 import { useEditing } from './editing.ts';
 import css from './editor.module.css';
 import { OneFinding } from './one-finding.tsx';

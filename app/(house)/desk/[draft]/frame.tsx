@@ -4,7 +4,7 @@ import { readSheet } from '../../../../lib/aircraft/sheet.ts';
 import type { Finding } from '../../../../lib/check/finding.ts';
 import type { OpenDraft } from '../../../../lib/server/drafts.ts';
 import { railWith } from '../../../_ui/rail-rows.ts';
-import { useUndoKeys, useWhole } from '../../../desk/_draft/use-draft.ts';
+import { useUndoKeys, useWhole } from '../_draft/use-draft.ts';
 import { Banner } from './banner.tsx';
 import { EditingContext } from './editing.ts';
 import css from './editor.module.css';

@@ -4,7 +4,7 @@ import { setText } from '../../../../lib/document/edit.ts';
 import type { Holder } from '../../../../lib/document/model.ts';
 import { parseGate } from '../../../../lib/gate/parse.ts';
 import { Button } from '../../../_ui/button.tsx';
-import { useDraft } from '../../../desk/_draft/use-draft.ts';
+import { useDraft } from '../_draft/use-draft.ts';
 import { TextCell } from './cells.tsx';
 import css from './gate-cell.module.css';
 import { GateCompletions } from './gate-completions.tsx';

@@ -3,7 +3,7 @@ import { type RefObject, useEffect, useId, useMemo, useState } from 'react';
 import { setText } from '../../../../lib/document/edit.ts';
 import type { Holder } from '../../../../lib/document/model.ts';
 import { completeGate } from '../../../../lib/gate/complete.ts';
-import { useDraft } from '../../../desk/_draft/use-draft.ts';
+import { useDraft } from '../_draft/use-draft.ts';
 import { useEditing } from './editing.ts';
 import css from './gate-cell.module.css';
 

@@ -3,7 +3,7 @@ import { Redo2, Undo2 } from 'lucide-react';
 import Link from 'next/link';
 import type { OpenDraft } from '../../../../lib/server/drafts.ts';
 import { Button } from '../../../_ui/button.tsx';
-import { useHistory, usePeers } from '../../../desk/_draft/use-draft.ts';
+import { useHistory, usePeers } from '../_draft/use-draft.ts';
 import { asFile } from './actions.ts';
 import { useEditing } from './editing.ts';
 import css from './editor.module.css';

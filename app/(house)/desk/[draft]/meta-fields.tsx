@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import { setField } from '../../../../lib/document/edit.ts';
 import type { Holder } from '../../../../lib/document/model.ts';
 import { CLASSES, PHASES, type StateLine } from '../../../../lib/procedure/procedure.ts';
-import { useDraft, useMeta } from '../../../desk/_draft/use-draft.ts';
+import { useDraft, useMeta } from '../_draft/use-draft.ts';
 import { ChoiceCell, TextCell, ValueCell } from './cells.tsx';
 import { useEditing } from './editing.ts';
 import css from './editor.module.css';

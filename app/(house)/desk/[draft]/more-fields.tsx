@@ -3,7 +3,7 @@ import type { ReactNode } from 'react';
 import { setField } from '../../../../lib/document/edit.ts';
 import type { Holder } from '../../../../lib/document/model.ts';
 import { FLAGS, ROLES, type Step } from '../../../../lib/procedure/procedure.ts';
-import { useDraft } from '../../../desk/_draft/use-draft.ts';
+import { useDraft } from '../_draft/use-draft.ts';
 import { ChoiceCell, TextCell } from './cells.tsx';
 import { useEditing } from './editing.ts';
 import { NoticeFields } from './notice-fields.tsx';

@@ -5,8 +5,8 @@ import { type Holder, noticesOf } from '../../../../lib/document/model.ts';
 import type { Notice } from '../../../../lib/procedure/procedure.ts';
 import { Button } from '../../../_ui/button.tsx';
 import { NoticeLine } from '../../../_ui/script.tsx';
-import { NotesEditor } from '../../../desk/_draft/notes-editor.tsx';
-import { useDraft } from '../../../desk/_draft/use-draft.ts';
+import { NotesEditor } from '../_draft/notes-editor.tsx';
+import { useDraft } from '../_draft/use-draft.ts';
 import { useEditing } from './editing.ts';
 import css from './step-fields.module.css';
 

@@ -10,7 +10,7 @@ import { Button } from '../../../_ui/button.tsx';
 import { Field, LongField } from '../../../_ui/field.tsx';
 import { FindingCard } from '../../../_ui/finding.tsx';
 import { sayTime } from '../../../_ui/when.tsx';
-import { useDraft, useStep } from '../../../desk/_draft/use-draft.ts';
+import { useDraft, useStep } from '../_draft/use-draft.ts';
 import { answer, waive } from './actions.ts';
 import { nameOfStep, useEditing } from './editing.ts';
 import css from './editor.module.css';

@@ -1,7 +1,7 @@
 'use client';
 import type { OpenDraft } from '../../../../lib/server/drafts.ts';
 import { ProcedureFacts } from '../../../_ui/procedure-facts.tsx';
-import { useMeta } from '../../../desk/_draft/use-draft.ts';
+import { useMeta } from '../_draft/use-draft.ts';
 import { TextCell } from './cells.tsx';
 import { useEditing } from './editing.ts';
 import css from './editor.module.css';

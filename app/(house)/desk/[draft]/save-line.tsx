@@ -1,6 +1,6 @@
 'use client';
 import { Button } from '../../../_ui/button.tsx';
-import { useDraft, useSaved } from '../../../desk/_draft/use-draft.ts';
+import { useDraft, useSaved } from '../_draft/use-draft.ts';
 import css from './editor.module.css';
 
 const time = (iso: string) => `${iso.slice(11, 16)}Z`;

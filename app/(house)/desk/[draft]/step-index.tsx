@@ -1,6 +1,6 @@
 'use client';
 import type { Finding } from '../../../../lib/check/finding.ts';
-import { useBranch, useOrder, useStep } from '../../../desk/_draft/use-draft.ts';
+import { useBranch, useOrder, useStep } from '../_draft/use-draft.ts';
 import { nameOfStep, useEditing } from './editing.ts';
 import css from './editor.module.css';
 

@@ -6,7 +6,7 @@ import { Rail } from '../../../_ui/rail.tsx';
 import type { RailRow, Scale } from '../../../_ui/rail-shape.ts';
 import script from '../../../_ui/script.module.css';
 import { cueText, NoticeLine, StepWords } from '../../../_ui/script.tsx';
-import { useChosen, usePeersAt, useStep } from '../../../desk/_draft/use-draft.ts';
+import { useChosen, usePeersAt, useStep } from '../_draft/use-draft.ts';
 import { nameOfStep, useEditing } from './editing.ts';
 import css from './editor.module.css';
 import { StepFields } from './step-fields.tsx';

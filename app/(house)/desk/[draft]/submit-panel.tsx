@@ -3,7 +3,7 @@ import type { OpenDraft } from '../../../../lib/server/drafts.ts';
 import { ActForm } from '../../../_ui/act-form.tsx';
 import { LongField } from '../../../_ui/field.tsx';
 import { Notice } from '../../../_ui/notice.tsx';
-import { useSaved } from '../../../desk/_draft/use-draft.ts';
+import { useSaved } from '../_draft/use-draft.ts';
 import { submit } from './actions.ts';
 import { unsettled } from './findings-panel.tsx';
 import type { Checking } from './use-checks.ts';

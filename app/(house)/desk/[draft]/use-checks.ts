@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'react';
 import type { Checked } from '../../../../lib/check/check.ts';
 import type { Facts } from '../../../../lib/check/rule.ts';
 import type { Procedure } from '../../../../lib/procedure/procedure.ts';
-import type { CheckAnswer, CheckQuestion } from '../../../desk/_draft/check-worker.ts';
+import type { CheckAnswer, CheckQuestion } from '../_draft/check-worker.ts';
 
 export type Checking = {
   /** The last answer; null before the first. */
@@ -20,7 +20,7 @@ export function useChecks(procedure: Procedure, facts: Facts): Checking {
   const asked = useRef(0);
   const told = useRef<Facts | null>(null);
   useEffect(() => {
-    const made = new Worker(new URL('../../../desk/_draft/check-worker.ts', import.meta.url), { type: 'module' });
+    const made = new Worker(new URL('../_draft/check-worker.ts', import.meta.url), { type: 'module' });
     worker.current = made;
     told.current = null;
     made.onmessage = ({ data }: MessageEvent<CheckAnswer>) => {

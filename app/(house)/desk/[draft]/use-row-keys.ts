@@ -1,7 +1,7 @@
 'use client';
 import { type RefObject, useEffect } from 'react';
 import { insertAfter, remove } from '../../../../lib/document/edit.ts';
-import { useDraft } from '../../../desk/_draft/use-draft.ts';
+import { useDraft } from '../_draft/use-draft.ts';
 import { useEditing } from './editing.ts';
 
 /**

@@ -1,5 +1,5 @@
 // The others in the draft, from what their tabs say of themselves. Nothing of it is stored.
-import type { Presence } from '../../../lib/document/wire.ts';
+import type { Presence } from '../../../../lib/document/wire.ts';
 
 type Awareness = {
   readonly clientID: number;

@@ -1,9 +1,9 @@
 // Whole steps: chosen with Shift+Alt+arrows or Shift+click, copied, cut, pasted, removed, moved with Alt+arrows. A text
 // selection can't leave its cell, so which steps are chosen is a state of its own, kept by id: a row that others insert in
 // between is not taken along.
-import { readableText, readClipboard, STEPS_TYPE, writeClipboard } from '../../../lib/document/clipboard.ts';
-import { copyRows, nudge, pasteSteps, remove } from '../../../lib/document/edit.ts';
-import type { Hand } from '../../../lib/document/model.ts';
+import { readableText, readClipboard, STEPS_TYPE, writeClipboard } from '../../../../lib/document/clipboard.ts';
+import { copyRows, nudge, pasteSteps, remove } from '../../../../lib/document/edit.ts';
+import type { Hand } from '../../../../lib/document/model.ts';
 import type { DraftView } from './draft-view.ts';
 
 export class Choice {

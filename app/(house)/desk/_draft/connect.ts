@@ -2,9 +2,9 @@
 // database has it. No screen in here; use-draft.ts gives it to React.
 import { HocuspocusProvider, HocuspocusProviderWebsocket } from '@hocuspocus/provider';
 import * as Y from 'yjs';
-import { History } from '../../../lib/document/history.ts';
-import type { Hand } from '../../../lib/document/model.ts';
-import { CLOSED, type Presence, readServerSays, SENTENCES, write } from '../../../lib/document/wire.ts';
+import { History } from '../../../../lib/document/history.ts';
+import type { Hand } from '../../../../lib/document/model.ts';
+import { CLOSED, type Presence, readServerSays, SENTENCES, write } from '../../../../lib/document/wire.ts';
 import { type Shelf, Unsent } from './unsent.ts';
 
 export type SaveState =

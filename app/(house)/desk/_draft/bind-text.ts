@@ -1,7 +1,7 @@
 // A contenteditable="plaintext-only" cell bound to a Y.Text. React renders the cell empty and never writes its text; this
 // does, with insertData and deleteData, which leave the caret where it belongs while others type.
 import * as Y from 'yjs';
-import { FIELD_CHARACTERS } from '../../../lib/document/limits.ts';
+import { FIELD_CHARACTERS } from '../../../../lib/document/limits.ts';
 import { spliceOf } from './splice.ts';
 
 export type CellOptions = {

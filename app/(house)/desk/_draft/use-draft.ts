@@ -12,10 +12,10 @@ import {
   useState,
   useSyncExternalStore,
 } from 'react';
-import { type Holder, textOf } from '../../../lib/document/model.ts';
-import type { Reading } from '../../../lib/document/read.ts';
-import type { Presence } from '../../../lib/document/wire.ts';
-import type { Branch, Procedure, Step } from '../../../lib/procedure/procedure.ts';
+import { type Holder, textOf } from '../../../../lib/document/model.ts';
+import type { Reading } from '../../../../lib/document/read.ts';
+import type { Presence } from '../../../../lib/document/wire.ts';
+import type { Branch, Procedure, Step } from '../../../../lib/procedure/procedure.ts';
 import { bindText } from './bind-text.ts';
 import { Choice } from './choose-steps.ts';
 import { connectDraft, type DraftConnection, type SaveState } from './connect.ts';

@@ -1,8 +1,8 @@
 // The checks beside the page: a web worker that is sent a procedure with its sheet and policy and answers with what was
 // found. The server asks the same rules again at submission; nothing decided here is taken on trust.
-import { type Checked, checkProcedure } from '../../../lib/check/check.ts';
-import type { Facts } from '../../../lib/check/rule.ts';
-import type { Procedure } from '../../../lib/procedure/procedure.ts';
+import { type Checked, checkProcedure } from '../../../../lib/check/check.ts';
+import type { Facts } from '../../../../lib/check/rule.ts';
+import type { Procedure } from '../../../../lib/procedure/procedure.ts';
 
 /** `facts` may be left out when they are those of the question before: a sheet is large, a keystroke is small. */
 export type CheckQuestion = { readonly id: number; readonly procedure: Procedure; readonly facts?: Facts };

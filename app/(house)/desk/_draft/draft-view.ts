@@ -1,10 +1,10 @@
 // The draft as the screen reads it: a snapshot of each row that stays the same object until that row changes, so that a key
 // pressed in one step draws one step again and no list.
 import * as Y from 'yjs';
-import { type Fields, metaOf, rowsOf } from '../../../lib/document/model.ts';
-import { ordered, orderedSteps } from '../../../lib/document/order.ts';
-import { type Reading, readBranch, readDraft, readMeta, readStep } from '../../../lib/document/read.ts';
-import type { Branch, Procedure, Step } from '../../../lib/procedure/procedure.ts';
+import { type Fields, metaOf, rowsOf } from '../../../../lib/document/model.ts';
+import { ordered, orderedSteps } from '../../../../lib/document/order.ts';
+import { type Reading, readBranch, readDraft, readMeta, readStep } from '../../../../lib/document/read.ts';
+import type { Branch, Procedure, Step } from '../../../../lib/procedure/procedure.ts';
 
 export type Placed = { readonly id: string; readonly parent: string | null };
 export type Order = { readonly steps: readonly Placed[]; readonly branches: readonly string[] };

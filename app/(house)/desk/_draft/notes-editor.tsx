@@ -6,8 +6,8 @@ import { type Editor, EditorContent, useEditor } from '@tiptap/react';
 import { ySyncPlugin, ySyncPluginKey } from '@tiptap/y-tiptap';
 import { useEffect, useMemo } from 'react';
 import type * as Y from 'yjs';
-import type { History } from '../../../lib/document/history.ts';
-import { noticeExtensions } from '../../../lib/document/notice-schema.ts';
+import type { History } from '../../../../lib/document/history.ts';
+import { noticeExtensions } from '../../../../lib/document/notice-schema.ts';
 
 type Props = {
   /** From `noticesOf`; give the editor a `key` of the row, it binds to one list of notices for its life. */
