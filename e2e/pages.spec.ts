@@ -45,7 +45,7 @@ for (const { who, path, open, heading } of PAGES) {
     ['on a phone', PHONE],
     ['at night', { colorScheme: 'dark' as const }],
   ] as const) {
-    test(`${path}${open ? ` > ${open}` : ''} ${size}`, async ({ browser }) => {
+    test(`${who}: ${path}${open ? ` > ${open}` : ''} ${size}`, async ({ browser }) => {
       const page = await asPerson(browser, who, path, options);
       if (open) {
         await page.getByRole('link', { name: open }).first().click();
