@@ -56,6 +56,7 @@ export function ActForm<T>(props: {
   const [said, setSaid] = useState('');
   return (
     <form
+      method="post"
       className={props.bare ? undefined : formClass}
       onSubmit={async (event) => {
         event.preventDefault();

@@ -13,6 +13,7 @@ export function SignInForm({ next }: { next?: string }) {
   const [busy, setBusy] = useState(false);
   return (
     <form
+      method="post"
       className={formClass}
       onSubmit={async (event) => {
         event.preventDefault();
