@@ -38,7 +38,7 @@ async function checked(command: CheckCommand): Promise<Report> {
   if (files.includes(STDIN) && process.stdin.isTTY) process.stderr.write('Reading a procedure from standard input.\n');
 
   const procedures: ProcedureReport[] = [];
-  const shown = progress(files.length);
+  const shown = progress(files.length, process.stderr, () => performance.now());
   for (const [done, file] of files.entries()) {
     const text = await readText(file);
     const one = text.ok ? checkText(file, text.value, grounds.value) : { file, problems: text.error };

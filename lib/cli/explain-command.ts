@@ -1,4 +1,5 @@
 // `cuewright explain`: the manual page of a check, rendered from the check itself.
+import { err, ok, type Result } from '../base/result.ts';
 import type { Kind, Rule } from '../check/rule.ts';
 import { rules } from '../check/rules/index.ts';
 import { nearest } from '../gate/nearest.ts';
@@ -6,27 +7,23 @@ import { EXIT, type Exit } from './exit.ts';
 
 const WIDTH = 100;
 
-/** A page where one id or number is given, else the list of all checks that hold every word. */
 export function explain(words: readonly string[]): Exit {
+  const said = explained(words);
+  (said.ok ? process.stdout : process.stderr).write(said.ok ? said.value : said.error);
+  return said.ok ? EXIT.clear : EXIT.unreadable;
+}
+
+/** A page where one id or number is given, else the list of all checks that hold every word; else a sentence. */
+export function explained(words: readonly string[]): Result<string, string> {
   const [first = ''] = words;
-  const named =
-    words.length === 1 ? rules.find((rule) => rule.id === first || String(rule.number) === first) : undefined;
-  if (named !== undefined) {
-    process.stdout.write(page(named));
-    return EXIT.clear;
-  }
+  const named = words.length === 1 && rules.find((rule) => rule.id === first || String(rule.number) === first);
+  if (named) return ok(page(named));
   const wanted = words.map((word) => word.toLowerCase());
   const found = rules.filter((rule) => wanted.every((word) => searched(rule).includes(word)));
-  if (found.length === 0) {
-    const near = nearest(
-      first,
-      rules.map((rule) => rule.id),
-    );
-    process.stderr.write(`No check has ${words.join(' ')} in it.${near === null ? '' : ` Did you mean ${near}?`}\n`);
-    return EXIT.unreadable;
-  }
-  process.stdout.write(`${found.map(line).join('\n')}\n${found.length} of ${rules.length} checks\n`);
-  return EXIT.clear;
+  if (found.length > 0) return ok(`${found.map(line).join('\n')}\n${found.length} of ${rules.length} checks\n`);
+  const ids = rules.map((rule) => rule.id);
+  const near = nearest(first, ids);
+  return err(`No check has ${words.join(' ')} in it.${near === null ? '' : ` Did you mean ${near}?`}\n`);
 }
 
 const line = ({ number, severity, id, title }: Rule): string =>
