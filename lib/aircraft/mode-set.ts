@@ -75,6 +75,12 @@ export const modeSet = z.strictObject({
   phase: words.min(1),
   climbing: words,
   descending: words,
+  /** Vertical modes in which the altitude stays as it is. */
+  levels: words.optional(),
+  /** Rules by which the guidance leaves a vertical mode that nobody asked it to leave, other than toward an armed one. */
+  reversions: words.optional(),
+  /** Thrust words under which nothing controls the speed: the levers stay where they are. */
+  unprotected: words.optional(),
   /** The vertical mode that arms the selected altitude whichever way it lies. */
   armsAlways: words,
   /** Word of thrust that the guidance leaves alone. */

@@ -33,7 +33,13 @@ const bitsFor = (count: number): number => Math.max(0, 32 - Math.clz32(count - 1
 /** A composed state is one integer below 2^31. */
 const MOST_BITS = 31;
 
-export function compose(graph: Graph, procedure: Procedure, setting: Setting): Result<Composed, readonly Refusal[]> {
+/** `trusted`: see outcomes.ts. */
+export function compose(
+  graph: Graph,
+  procedure: Procedure,
+  setting: Setting,
+  trusted: ReadonlySet<number> = new Set(),
+): Result<Composed, readonly Refusal[]> {
   const refuse = (because: string): Result<Composed, readonly Refusal[]> => err([{ at: '', because }]);
   if (!graph.complete) return refuse(`the mode table alone has ${graph.reason}`);
   const starts = entryStates(graph, procedure);
@@ -59,8 +65,13 @@ export function compose(graph: Graph, procedure: Procedure, setting: Setting): R
   const shape: Shape = { mBits, eShift, sShift, oShift, pShift };
   const known = (modes.environment ?? []).flatMap((one) => one.rules);
   const byItself = rules.map((rule) => rule.who !== 'crew' && !known.includes(rule.id));
-  const outcomes = outcomesFor(graph, script, setting, byItself);
-  const auto = edgesBy(graph, (rule) => byItself[rule]!);
+  const onGround = modes.initial.map((line) => line.phase);
+  const asksPhase = modes.rules.map((rule) => ('any' in rule ? rule.any : [rule]).some(({ when }) => when.phase));
+  // Before the first phase is over no aircraft flies: what the table allows there by a guard without phase is counted, not flown.
+  const flown = (rule: number, state: number): boolean =>
+    !setting.believe || asksPhase[rule]! || !onGround.includes(graph.lines[state]!.phase);
+  const auto = edgesBy(graph, (rule, state) => byItself[rule]! && flown(rule, state));
+  const outcomes = outcomesFor(graph, script, setting, auto, trusted);
   const handOf = script.places.map((_, index) => hands.indexOf(index) + 1);
   const moves = movesFor(script, outcomes, shape, auto, slipsOf(script, setting), handOf);
   const sudden = surprises.map(({ rules: ids }, which) => ({

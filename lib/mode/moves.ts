@@ -32,13 +32,13 @@ export const moveOf = (label: number): { readonly move: Move; readonly what: num
 export type Edges = { readonly first: Int32Array; readonly to: Int32Array; readonly rule: Uint16Array };
 
 /** The edges of the rules wanted, in the order of the graph. */
-export function edgesBy(graph: Graph, want: (rule: number) => boolean): Edges {
+export function edgesBy(graph: Graph, want: (rule: number, state: number) => boolean): Edges {
   const first = new Int32Array(graph.lines.length + 1);
   const to: number[] = [];
   const rule: number[] = [];
   for (let i = 0; i < graph.lines.length; i += 1) {
     for (let e = graph.first[i]!; e < graph.first[i + 1]!; e += 1) {
-      if (!want(graph.rule[e]!)) continue;
+      if (!want(graph.rule[e]!, i)) continue;
       to.push(graph.to[e]!);
       rule.push(graph.rule[e]!);
     }
@@ -140,7 +140,8 @@ export function movesFor(
       }
     }
     // A step that is not for this flight, or whose cue waits for another mode line, may be passed over.
-    if (never || place.free || waits) for (const next of place.next) always.push(at(next, m), labelOf('pass', p));
+    if (never || place.free) for (const next of place.left) always.push(at(next, m), labelOf('pass', p));
+    else if (waits) for (const next of place.waited) always.push(at(next, m), labelOf('pass', p));
     return store(always, slip, owing);
   };
   const offset = (place: number, state: number): number => {

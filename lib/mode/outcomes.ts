@@ -1,5 +1,6 @@
 // What doing a step makes of a state of the machine, looked up once for each pair.
 import type { Graph } from './graph.ts';
+import type { Edges } from './moves.ts';
 import type { Script } from './script.ts';
 import type { Setting } from './setting.ts';
 import { misfits, statesNothing } from './truth.ts';
@@ -17,13 +18,23 @@ export type Outcomes = {
   readonly widest: number;
 };
 
-export function outcomesFor(graph: Graph, script: Script, setting: Setting, byItself: readonly boolean[]): Outcomes {
+/**
+ * `trusted`: places whose expected modes are met by some flight. There a flight on which they are not met is not as written: the
+ * crew sees it, and goes by what the step says for that case.
+ */
+export function outcomesFor(
+  graph: Graph,
+  script: Script,
+  setting: Setting,
+  auto: Edges,
+  trusted: ReadonlySet<number>,
+): Outcomes {
   const { first, to, rule, lines, machine } = graph;
   const cache = script.places.map((): (Int32Array | undefined)[] => []);
   const settled: (Int32Array | undefined)[] = [];
-  // A selector that shows the right value already is turned by nobody.
-  const idle = machine.modes.rules.map((one) =>
-    ('any' in one ? one.any : [one]).some(({ then }) => then.only_if_rel_changes === true),
+  // A selector turned to another figure on the same side of the aircraft leaves everything as it is.
+  const sides = machine.modes.rules.map((one) =>
+    ('any' in one ? one.any : [one]).flatMap(({ then }) => (then.only_if_rel_changes ? (then.rel_each ?? []) : [])),
   );
 
   const settles = (state: number): Int32Array => {
@@ -31,7 +42,7 @@ export function outcomesFor(graph: Graph, script: Script, setting: Setting, byIt
     if (known !== undefined) return known;
     const seen = new Set([state]);
     for (const at of seen) {
-      for (let e = first[at]!; e < first[at + 1]!; e += 1) if (byItself[rule[e]!]) seen.add(to[e]!);
+      for (let e = auto.first[at]!; e < auto.first[at + 1]!; e += 1) seen.add(auto.to[e]!);
     }
     return (settled[state] = Int32Array.from(seen));
   };
@@ -43,7 +54,7 @@ export function outcomesFor(graph: Graph, script: Script, setting: Setting, byIt
     for (let e = first[state]!; e < first[state + 1]!; e += 1) {
       if (!rules.includes(rule[e]!)) continue;
       made.add(to[e]!);
-      if (idle[rule[e]!]) made.add(state);
+      if (sides[rule[e]!]!.includes(lines[state]!.rel)) made.add(state);
     }
     if (made.size === 0) made.add(state);
     return [...made];
@@ -53,13 +64,16 @@ export function outcomesFor(graph: Graph, script: Script, setting: Setting, byIt
     const known = cache[place]![state];
     if (known !== undefined) return known;
     const all = raw(place, state);
-    const { step } = script.places[place]!;
+    const { step, rules } = script.places[place]!;
     let kept = all;
-    if (setting.believe && all.length > 1 && step !== null && !statesNothing(step.expect)) {
-      const fits = (outcome: number): boolean =>
-        settles(outcome).some((end) => misfits(step.expect, lines[state]!, lines[end]!).length === 0);
-      const right = all.filter(fits);
-      if (right.length > 0) kept = right;
+    if (setting.believe && step !== null && !statesNothing(step.expect)) {
+      // What follows by itself counts as the step's own where its hand did something, or where it moves nothing and reads.
+      const moved = rules === null ? all : all.filter((outcome) => outcome !== state);
+      const ends = new Set([...all, ...moved.flatMap((outcome) => Array.from(settles(outcome)))]);
+      const right = [...ends].filter((end) => misfits(step.expect, lines[state]!, lines[end]!).length === 0);
+      // Of several right lines the first that comes; what follows by itself follows later.
+      const first = all.filter((outcome) => right.includes(outcome));
+      kept = first.length > 0 ? first : right.length > 0 || trusted.has(place) ? right : all;
     }
     return (cache[place]![state] = Int32Array.from(kept));
   };
@@ -93,5 +107,5 @@ export function outcomesFor(graph: Graph, script: Script, setting: Setting, byIt
     }
   }
   const ways = Math.max(1, ...script.places.map((place) => place.ways.length + place.next.length));
-  return { after, next, settles, accepted, widest: widest * ways };
+  return { after, next, settles, accepted, widest: (setting.believe ? lines.length : widest) * ways };
 }

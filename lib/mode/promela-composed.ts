@@ -32,6 +32,16 @@ function gateText(gate: Gate | null, modes: ModeSet, certainly: boolean): string
     case 'all':
     case 'any':
       return `(${gate.of.map((part) => gateText(part, modes, certainly)).join(gate.kind === 'all' ? ' && ' : ' || ')})`;
+    case 'trend': {
+      const among = (words: readonly string[]): string =>
+        `(${words.map((word) => `ve == ${modes.vertical.indexOf(word)}`).join(' || ') || 'false'})`;
+      const along = among(gate.way === 'increasing' ? modes.climbing : modes.descending);
+      const against = among([
+        ...(gate.way === 'increasing' ? modes.descending : modes.climbing),
+        ...(modes.levels ?? []),
+      ]);
+      return certainly ? along : `!${against}`;
+    }
     case 'event': {
       const rule = modes.rules.find((one) => one.event === gate.text);
       const phase = rule === undefined || 'any' in rule ? undefined : rule.then.phase;
@@ -64,9 +74,13 @@ export function promelaComposed(composed: Composed): string {
     if (place.rules === null) return [{ guard: 'true', deeds: [] }];
     const rules = place.rules.map((rule) => modes.rules[rule]!);
     const all = rules.flatMap(outcomesOfRule);
-    const idle = rules
-      .filter((rule) => ('any' in rule ? rule.any : [rule]).some(({ then }) => then.only_if_rel_changes === true))
-      .flatMap(outcomesOfRule);
+    const idle = rules.flatMap((rule) => {
+      const sides = ('any' in rule ? rule.any : [rule]).flatMap(({ then }) =>
+        then.only_if_rel_changes ? (then.rel_each ?? []) : [],
+      );
+      const there = sides.map((side) => `rel == ${modes.rel.indexOf(side)}`).join(' || ') || 'false';
+      return outcomesOfRule(rule).map(({ guard }) => ({ guard: `(${guard}) && (${there})`, deeds: [] }));
+    });
     const some = (list: readonly Option[]): string => list.map(({ guard }) => `(${guard})`).join(' || ') || 'false';
     return [
       ...all,
@@ -107,9 +121,9 @@ export function promelaComposed(composed: Composed): string {
     const never = place.only === null ? 'false' : `!(${notFalse(place.step!.only)})`;
     const cue = place.step === null ? 'true' : notFalse(place.step.cue);
     const waits = place.cue === null ? 'false' : `!(${cue})`;
-    if (never !== 'false' || waits !== 'false' || place.free) {
-      for (const next of place.next) add([here, place.free ? 'true' : `${never} || ${waits}`], [`p = ${next}`]);
-    }
+    const left = place.free ? 'true' : never;
+    for (const next of place.left) add([here, left], [`p = ${next}`]);
+    for (const next of place.waited) add([here, `!(${left})`, waits], [`p = ${next}`]);
     if (place.step === null) continue;
     const can = [here, `!(${never})`, cue];
     assert(place.ways.length === 0 || place.rules === null, 'a hand that also decides is not written');

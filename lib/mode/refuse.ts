@@ -55,6 +55,9 @@ export function refusals(modes: ModeSet, standard: string): readonly Refusal[] {
       thenRefusals(modes, rule.id, part.then, standard, say);
     }
   }
+  unknown(modes.levels ?? [], modes.vertical, 'levels', 'vertical', say);
+  unknown(modes.unprotected ?? [], modes.thrust, 'unprotected', 'thrust', say);
+  unknown(modes.reversions ?? [], [...ids], 'reversions', 'the list of rules', say);
   for (const [list, all] of [
     ['controls', modes.controls ?? []],
     ['environment', modes.environment ?? []],

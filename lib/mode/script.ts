@@ -25,6 +25,10 @@ export type Place = {
   readonly free: boolean;
   /** Places that may come next, and ways that the step itself sends the reader. `to` null: out of the procedure. */
   readonly next: readonly number[];
+  /** Where it goes on when the step is passed over: because its cue waits, so that what follows on it falls away too; or because
+   *  it is not for this flight, like those behind it under the same words. */
+  readonly waited: readonly number[];
+  readonly left: readonly number[];
   readonly ways: readonly Way[];
 };
 
@@ -45,6 +49,13 @@ function answers(gate: Gate | null, before: Step | undefined): boolean {
   if (gate?.kind !== 'heard' || before === undefined) return false;
   const words = gate.words.toLowerCase();
   return [before.say, before.reply].some((said) => said.toLowerCase().includes(words));
+}
+
+/** The step behind this one and behind all that directly follow and belong to it. */
+function afterChain(steps: readonly Step[], index: number, belongs: (step: Step) => boolean): number {
+  let at = index + 1;
+  while (at < steps.length && belongs(steps[at]!)) at += 1;
+  return at;
 }
 
 export function scriptOf(graph: Graph, procedure: Procedure): Script {
@@ -96,8 +107,10 @@ export function scriptOf(graph: Graph, procedure: Procedure): Script {
         prompt: answers(gate, steps[i - 1]),
         cue: step.cue.trim() === '' ? null : tableOf(step.cue, gate),
         only: readable ? tableOf(step.only, only.gate) : null,
-        free: step.only.trim() !== '' && !readable && !sent.has(start + i),
+        free: step.only.trim() !== '' && !readable && !sent.has(start + i) && steps[i - 1]?.only !== step.only,
         next: [start + i + 1],
+        waited: [start + afterChain(steps, i, (one) => parseGate(one.cue).gate?.kind === 'then')],
+        left: [start + afterChain(steps, i, (one) => one.only === step.only)],
         ways: step.branch.map((way) => ({ to: target(way.to), when: table(way.when) })),
       };
     });
@@ -112,6 +125,8 @@ export function scriptOf(graph: Graph, procedure: Procedure): Script {
       only: null,
       free: true,
       next: away ? [] : joins,
+      waited: [],
+      left: away ? [] : joins,
       ways: [],
     };
     return [...inside, end];

@@ -28,11 +28,21 @@ export function truthOf(gate: Gate | null, line: Line, modes: ModeSet): Truth {
       if (parts.includes(settles)) return settles;
       return parts.includes('unknown') ? 'unknown' : flipped[settles];
     }
+    case 'trend':
+      return gate.measure === 'altitude' ? trendOf(gate.way, line, modes) : 'unknown';
     case 'event':
       return afterEvent(gate.text, line, modes);
     default:
       return 'unknown';
   }
+}
+
+/** The altitude goes the way of the vertical mode, where the mode has one. */
+function trendOf(way: 'increasing' | 'decreasing', line: Line, modes: ModeSet): Truth {
+  if (modes.levels?.includes(line.vertical)) return 'false';
+  const up = modes.climbing.includes(line.vertical);
+  const down = modes.descending.includes(line.vertical);
+  return up || down ? sure(up === (way === 'increasing')) : 'unknown';
 }
 
 /** Whether the gate says anything of the mode line at all. */
@@ -48,6 +58,7 @@ export function asksTheLine(gate: Gate | null, modes: ModeSet): boolean {
   if (gate === null) return false;
   if (gate.kind === 'all' || gate.kind === 'any') return gate.of.some((part) => asksTheLine(part, modes));
   if (gate.kind === 'not' || gate.kind === 'within') return asksTheLine(gate.of, modes);
+  if (gate.kind === 'trend') return gate.measure === 'altitude';
   return gate.kind === 'event' ? phaseAfter(gate.text, modes) !== null : speaksOfModes(gate);
 }
 
