@@ -1,12 +1,12 @@
 // `cuewright check`: every file by itself, so that one that can't be read does not hide what is found in the others.
 import { checkProcedure } from '../check/check.ts';
-import { readProcedureFile } from '../file/procedure-file.ts';
+import { readPlacedProcedure } from '../file/procedure-file.ts';
 import type { CheckCommand } from './arguments.ts';
 import { chooseSheet } from './choose-sheet.ts';
 import type { Exit } from './exit.ts';
 import { type Grounds, readGrounds } from './grounds.ts';
 import { filesOf, nameOf, readText, STDIN, type Unreadable } from './input.ts';
-import { placesIn } from './place.ts';
+import { pathOf } from './place.ts';
 import { progress } from './progress.ts';
 import { type ProcedureReport, procedureReport, type Report, reportOf } from './report.ts';
 import { sarifOf } from './sarif.ts';
@@ -51,15 +51,11 @@ async function checked(command: CheckCommand): Promise<Report> {
 }
 
 function checkText(file: string, text: string, grounds: Grounds): ProcedureReport | Unreadable {
-  const name = nameOf(file);
-  const read = readProcedureFile(text, name);
+  const read = readPlacedProcedure(text, nameOf(file));
   if (!read.ok) return { file, problems: read.error };
-  const procedure = read.value;
+  const { procedure, where } = read.value;
   const { chosen, remarks } = chooseSheet(procedure, grounds.sheets);
   const found = checkProcedure(procedure, { sheet: chosen?.sheet ?? null, policy: grounds.policy.policy });
   const sheet = chosen && { file: chosen.file, type: chosen.sheet.type, revision: chosen.sheet.revision };
-  // The text is read once more only where something has to be pointed at.
-  const pointed = found.findings.length > 0 || found.notChecked.some(({ at }) => at !== null);
-  const placeOf = pointed ? placesIn(text, name, procedure) : () => ({ line: 1, column: 1 });
-  return procedureReport(file, procedure, { sheet, remarks }, found, placeOf);
+  return procedureReport(file, procedure, { sheet, remarks }, found, (at) => where(pathOf(procedure, at)));
 }

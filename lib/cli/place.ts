@@ -1,6 +1,5 @@
 // From where a finding points in a procedure to where that stands in the file.
 import type { Place } from '../check/finding.ts';
-import { readPlain } from '../file/plain-yaml.ts';
 import type { Procedure } from '../procedure/procedure.ts';
 
 export type FilePlace = { readonly line: number; readonly column: number };
@@ -23,13 +22,8 @@ const NESTED: Readonly<Record<string, Path>> = {
   checkIfNot: ['check', 'if-not'],
 };
 
-/** Lines and columns of places in this text, from 1; of the nearest thing around a place that is not written down. */
-export function placesIn(text: string, name: string, procedure: Procedure): (at: Place) => FilePlace {
-  const plain = readPlain(text, name, { endMark: true });
-  return (at) => (plain.ok ? plain.value.where(pathOf(procedure, at)) : { line: 1, column: 1 });
-}
-
-function pathOf(procedure: Procedure, at: Place): Path {
+/** The path in the file of what a finding points at: `['steps', 3, 'do', 'object']`. */
+export function pathOf(procedure: Procedure, at: Place): Path {
   const { step, field } = at;
   if (step === '') return fieldPath(field);
   const main = procedure.steps.findIndex((other) => other.id === step);

@@ -101,7 +101,7 @@ export function reportOf(
   };
 }
 
-/** One procedure with all that was found in it. `placeOf` is asked only where there is something to point at. */
+/** One procedure with all that was found in it. */
 export function procedureReport(
   file: string,
   procedure: Procedure,

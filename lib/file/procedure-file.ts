@@ -19,11 +19,21 @@ const RANGES: readonly RangeKind[] = ['weight', 'elevation', 'temperature', 'win
 
 /** Reads YAML or JSON. `name` is what the person calls the file; it appears in sentences only. */
 export function readProcedureFile(text: string, name: string): Result<Procedure, FileProblem[]> {
+  const read = readPlacedProcedure(text, name);
+  return read.ok ? ok(read.value.procedure) : read;
+}
+
+/** The same, with the line and column of a path of the file, such as `['steps', 3, 'do', 'verb']`, from 1; of the nearest
+ *  thing around it that is written down. */
+export function readPlacedProcedure(
+  text: string,
+  name: string,
+): Result<{ readonly procedure: Procedure; readonly where: Read<ProcedureFormat>['where'] }, FileProblem[]> {
   const read = readAs(procedureFormat, text, name, { endMark: true });
   if (!read.ok) return read;
   const problems = [...repeated(read.value), ...ranges(read.value)];
   if (problems.length > 0) return err(problems);
-  return ok(toProcedure(read.value.value));
+  return ok({ procedure: toProcedure(read.value.value), where: read.value.where });
 }
 
 /** YAML with permanent ids, which `readProcedureFile` reads back to the same procedure. */
