@@ -39,19 +39,27 @@ async function look(page: Page, heading: RegExp): Promise<void> {
   ).toBeLessThanOrEqual(0);
 }
 
-for (const { who, path, open, heading } of PAGES) {
-  for (const [size, options] of [
-    ['at the desk', {}],
-    ['on a phone', PHONE],
-    ['at night', { colorScheme: 'dark' as const }],
-  ] as const) {
-    test(`${who}: ${path}${open ? ` > ${open}` : ''} ${size}`, async ({ browser }) => {
-      const page = await asPerson(browser, who, path, options);
-      if (open) {
-        await page.getByRole('link', { name: open }).first().click();
-        await page.waitForURL((url) => url.pathname !== path);
+const SIZES = [
+  ['at the desk', {}],
+  ['on a phone', PHONE],
+  ['at night', { colorScheme: 'dark' as const }],
+] as const;
+
+for (const who of [...new Set(PAGES.map((one) => one.who))]) {
+  for (const [size, options] of SIZES) {
+    test(`every page of the ${who}, ${size}`, async ({ browser }) => {
+      test.setTimeout(180_000);
+      const page = await asPerson(browser, who, '/account', options);
+      for (const { path, open, heading } of PAGES.filter((one) => one.who === who)) {
+        await test.step(open ? `${path} > ${open}` : path, async () => {
+          await page.goto(path);
+          if (open) {
+            await page.getByRole('link', { name: open }).first().click();
+            await page.waitForURL((url) => url.pathname !== path);
+          }
+          await look(page, heading);
+        });
       }
-      await look(page, heading);
       await page.context().close();
     });
   }

@@ -21,5 +21,3 @@ export function Section({ title, children }: { title: string; children: ReactNod
     </section>
   );
 }
-
-export const scrollClass = css.scroll;

@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import type { CandidateLine } from '../../../lib/server/desk.ts';
-import { scrollClass } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { When } from '../../_ui/when.tsx';
 
 export function CandidateTable({
@@ -14,7 +14,7 @@ export function CandidateTable({
 }) {
   if (lines.length === 0) return <p className="small">{empty}</p>;
   return (
-    <div className={scrollClass}>
+    <ScrollBox>
       <table>
         <thead>
           <tr>
@@ -46,7 +46,7 @@ export function CandidateTable({
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 }
 

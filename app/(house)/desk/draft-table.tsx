@@ -2,7 +2,7 @@ import Link from 'next/link';
 import type { DraftLine } from '../../../lib/server/desk.ts';
 import { LinkButton } from '../../_ui/button.tsx';
 import { Empty } from '../../_ui/notice.tsx';
-import { scrollClass } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { When } from '../../_ui/when.tsx';
 
 export function DraftTable({ lines, write }: { lines: readonly DraftLine[]; write: boolean }) {
@@ -15,7 +15,7 @@ export function DraftTable({ lines, write }: { lines: readonly DraftLine[]; writ
     );
   }
   return (
-    <div className={scrollClass}>
+    <ScrollBox>
       <table>
         <thead>
           <tr>
@@ -44,6 +44,6 @@ export function DraftTable({ lines, write }: { lines: readonly DraftLine[]; writ
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 }

@@ -1,6 +1,6 @@
 import type { FleetLine } from '../../../lib/server/aircraft.ts';
 import { Empty } from '../../_ui/notice.tsx';
-import { scrollClass } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { When } from '../../_ui/when.tsx';
 import css from './fleet.module.css';
 
@@ -14,7 +14,7 @@ export function TailTable({ fleet, now }: { fleet: FleetLine; now: ReadonlyMap<s
     );
   }
   return (
-    <div className={scrollClass}>
+    <ScrollBox>
       <table>
         <thead>
           <tr>
@@ -44,6 +44,6 @@ export function TailTable({ fleet, now }: { fleet: FleetLine; now: ReadonlyMap<s
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 }

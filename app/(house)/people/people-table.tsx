@@ -1,12 +1,12 @@
 import Link from 'next/link';
 import type { PersonLine } from '../../../lib/server/people.ts';
-import { scrollClass } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { When } from '../../_ui/when.tsx';
 import css from './people.module.css';
 
 export function PeopleTable({ lines }: { lines: readonly PersonLine[] }) {
   return (
-    <div className={scrollClass}>
+    <ScrollBox>
       <table>
         <thead>
           <tr>
@@ -32,7 +32,7 @@ export function PeopleTable({ lines }: { lines: readonly PersonLine[] }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 }
 

@@ -1,5 +1,5 @@
 import type { PolicyLine } from '../../../lib/server/policies.ts';
-import { scrollClass } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { When } from '../../_ui/when.tsx';
 import css from './policy.module.css';
 import { policyChanges } from './policy-fields.ts';
@@ -7,7 +7,7 @@ import { policyChanges } from './policy-fields.ts';
 /** Newest first; each version with its reason and what it changed. */
 export function PolicyHistory({ lines }: { lines: readonly PolicyLine[] }) {
   return (
-    <div className={scrollClass}>
+    <ScrollBox>
       <table>
         <thead>
           <tr>
@@ -35,7 +35,7 @@ export function PolicyHistory({ lines }: { lines: readonly PolicyLine[] }) {
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 }
 

@@ -3,7 +3,8 @@ import Link from 'next/link';
 import { forbidden } from 'next/navigation';
 import { desk } from '../../../lib/server/desk.ts';
 import { shown, signedIn } from '../../_ui/arrive.ts';
-import { PageHead, scrollClass } from '../../_ui/page-head.tsx';
+import { PageHead } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { Main } from '../../_ui/shell.tsx';
 import { ProcedureRow } from './procedure-row.tsx';
 
@@ -18,7 +19,7 @@ export default async function Page() {
       {procedures.length === 0 && (
         <p>There is no procedure yet. {may.write && <Link href="/desk/new">Write the first one</Link>}</p>
       )}
-      <div className={scrollClass}>
+      <ScrollBox>
         <table>
           <thead>
             <tr>
@@ -34,7 +35,7 @@ export default async function Page() {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </Main>
   );
 }

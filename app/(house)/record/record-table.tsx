@@ -1,6 +1,6 @@
 import Link from 'next/link';
 import type { RecordPage } from '../../../lib/server/record.ts';
-import { scrollClass } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { When } from '../../_ui/when.tsx';
 import css from './record.module.css';
 
@@ -19,7 +19,7 @@ export function RecordTable({
     ][],
   );
   return (
-    <div className={scrollClass}>
+    <ScrollBox>
       <table>
         <thead>
           <tr>
@@ -47,7 +47,7 @@ export function RecordTable({
         </tbody>
       </table>
       {page.more && <Link href={`/record?${older}`}>Older acts</Link>}
-    </div>
+    </ScrollBox>
   );
 }
 

@@ -1,4 +1,5 @@
-import { Section, scrollClass } from '../../_ui/page-head.tsx';
+import { Section } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { sayNumber } from './figures.ts';
 import css from './sheet.module.css';
 import type { SheetChange } from './sheet-changes.ts';
@@ -6,7 +7,7 @@ import type { SheetChange } from './sheet-changes.ts';
 export function ChangeTable({ changes }: { changes: readonly SheetChange[] }) {
   return (
     <Section title={changes.length === 1 ? 'One change' : `${changes.length} changes`}>
-      <div className={scrollClass}>
+      <ScrollBox>
         <table>
           <thead>
             <tr>
@@ -27,7 +28,7 @@ export function ChangeTable({ changes }: { changes: readonly SheetChange[] }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </Section>
   );
 }

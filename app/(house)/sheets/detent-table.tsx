@@ -1,5 +1,6 @@
 import type { Sheet } from '../../../lib/aircraft/sheet.ts';
-import { Section, scrollClass } from '../../_ui/page-head.tsx';
+import { Section } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { sayNumber } from './figures.ts';
 import css from './sheet.module.css';
 import { SourceMark } from './source-mark.tsx';
@@ -7,7 +8,7 @@ import { SourceMark } from './source-mark.tsx';
 export function DetentTable({ sheet }: { sheet: Sheet }) {
   return (
     <Section title="Detents">
-      <div className={scrollClass}>
+      <ScrollBox>
         <table className={css.tight}>
           <thead>
             <tr>
@@ -38,7 +39,7 @@ export function DetentTable({ sheet }: { sheet: Sheet }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
       {sheet.retractions.map((one) => (
         <p key={`${one.from} ${one.to}`}>
           {one.from} to {one.to} in one movement: {one.phases.join(', ')}.{' '}

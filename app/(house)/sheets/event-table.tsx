@@ -1,5 +1,6 @@
 import type { ModeSet } from '../../../lib/aircraft/mode-set.ts';
-import { Section, scrollClass } from '../../_ui/page-head.tsx';
+import { Section } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { guardsOf } from './mode-grid.ts';
 import css from './modes.module.css';
 
@@ -10,7 +11,7 @@ export function EventTable({ modes, only }: { modes: ModeSet; only: readonly str
   const events = modes.rules.filter((one) => only === null || only.includes(one.id));
   return (
     <Section title={only === null ? `Every event, ${events.length}` : `Events of it, ${events.length}`}>
-      <div className={scrollClass}>
+      <ScrollBox>
         <table className={css.events}>
           <thead>
             <tr>
@@ -37,7 +38,7 @@ export function EventTable({ modes, only }: { modes: ModeSet; only: readonly str
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </Section>
   );
 }

@@ -1,5 +1,6 @@
 import type { Sheet } from '../../../lib/aircraft/sheet.ts';
-import { Section, scrollClass } from '../../_ui/page-head.tsx';
+import { Section } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { figuresUnder } from './figures.ts';
 import css from './sheet.module.css';
 import { SourceMark } from './source-mark.tsx';
@@ -18,7 +19,7 @@ export function FigureTable({
   if (figures.length === 0) return null;
   return (
     <Section title={title}>
-      <div className={scrollClass}>
+      <ScrollBox>
         <table className={css.tight}>
           <thead>
             <tr>
@@ -42,7 +43,7 @@ export function FigureTable({
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </Section>
   );
 }

@@ -1,5 +1,6 @@
 import type { Sheet } from '../../../lib/aircraft/sheet.ts';
-import { Section, scrollClass } from '../../_ui/page-head.tsx';
+import { Section } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import css from './grid.module.css';
 import { figureAt, type Grid, pasted, type Typed } from './sheet-grid.ts';
 
@@ -13,7 +14,7 @@ export function GridTable(props: {
   const { grid, sheet, typed, wrong, onTyped } = props;
   return (
     <Section title={grid.title}>
-      <div className={scrollClass}>
+      <ScrollBox>
         <table className={css.grid}>
           <thead>
             <tr>
@@ -55,7 +56,7 @@ export function GridTable(props: {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </Section>
   );
 }

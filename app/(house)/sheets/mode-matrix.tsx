@@ -1,5 +1,6 @@
 import type { ModeSet } from '../../../lib/aircraft/mode-set.ts';
-import { Section, scrollClass } from '../../_ui/page-head.tsx';
+import { Section } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { type Axis, armingOf, movesOf } from './mode-grid.ts';
 import css from './modes.module.css';
 
@@ -54,7 +55,7 @@ export function ModeMatrix({ modes, axis }: { modes: ModeSet; axis: Axis }) {
 export function ArmingTable({ modes }: { modes: ModeSet }) {
   return (
     <Section title="Armed words">
-      <div className={scrollClass}>
+      <ScrollBox>
         <table>
           <thead>
             <tr>
@@ -75,7 +76,7 @@ export function ArmingTable({ modes }: { modes: ModeSet }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </Section>
   );
 }

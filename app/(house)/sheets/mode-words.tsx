@@ -1,5 +1,6 @@
 import type { ModeSet } from '../../../lib/aircraft/mode-set.ts';
-import { Section, scrollClass } from '../../_ui/page-head.tsx';
+import { Section } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import css from './sheet.module.css';
 
 /** The words of the mode set, how each is spoken, what speed the vertical ones fly, and what tells the standards apart. */
@@ -13,7 +14,7 @@ export function ModeWords({ modes }: { modes: ModeSet }) {
   return (
     <>
       <Section title="Words">
-        <div className={scrollClass}>
+        <ScrollBox>
           <table className={css.tight}>
             <thead>
               <tr>
@@ -36,7 +37,7 @@ export function ModeWords({ modes }: { modes: ModeSet }) {
               )}
             </tbody>
           </table>
-        </div>
+        </ScrollBox>
       </Section>
       <Section title="Standards">
         <ul className={css.says}>

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Sheet } from '../../../lib/aircraft/sheet.ts';
-import { Section, scrollClass } from '../../_ui/page-head.tsx';
+import { Section } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { sayNumber } from './figures.ts';
 import css from './sheet.module.css';
 import { SourceMark } from './source-mark.tsx';
@@ -94,7 +95,7 @@ export function MoreTables({ sheet }: { sheet: Sheet }) {
 
 function Rows({ heads, children }: { heads: readonly string[]; children: ReactNode }) {
   return (
-    <div className={scrollClass}>
+    <ScrollBox>
       <table className={css.tight}>
         <thead>
           <tr>
@@ -105,7 +106,7 @@ function Rows({ heads, children }: { heads: readonly string[]; children: ReactNo
         </thead>
         <tbody>{children}</tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 }
 

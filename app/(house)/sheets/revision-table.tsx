@@ -1,11 +1,11 @@
 import Link from 'next/link';
 import type { RevisionLine } from '../../../lib/server/aircraft.ts';
-import { scrollClass } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { When } from '../../_ui/when.tsx';
 
 export function RevisionTable({ lines }: { lines: readonly RevisionLine[] }) {
   return (
-    <div className={scrollClass}>
+    <ScrollBox>
       <table>
         <thead>
           <tr>
@@ -48,6 +48,6 @@ export function RevisionTable({ lines }: { lines: readonly RevisionLine[] }) {
           })}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 }

@@ -1,7 +1,8 @@
 import { speedAt } from '../../../lib/aircraft/schedule.ts';
 import type { Sheet, SpeedRule } from '../../../lib/aircraft/sheet.ts';
 import { formatNumber } from '../../../lib/units/format.ts';
-import { Section, scrollClass } from '../../_ui/page-head.tsx';
+import { Section } from '../../_ui/page-head.tsx';
+import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { sayNumber } from './figures.ts';
 import css from './sheet.module.css';
 import { SourceMark } from './source-mark.tsx';
@@ -13,7 +14,7 @@ export function SpeedTable({ sheet }: { sheet: Sheet }) {
   return (
     <Section title="Speeds">
       <p className="small">V1, VR, V2 and VREF serve the checks. A crew takes them from its approved calculation.</p>
-      <div className={scrollClass}>
+      <ScrollBox>
         <table className={css.tight}>
           <thead>
             <tr>
@@ -44,7 +45,7 @@ export function SpeedTable({ sheet }: { sheet: Sheet }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </Section>
   );
 }

@@ -13,7 +13,7 @@ export function Banner({ open, problems }: { open: OpenDraft; problems: readonly
   const next = saved.kind === 'frozen' ? saved.next : open.nextDraftId;
   const frozen = saved.kind === 'frozen' || open.state === 'submitted';
   return (
-    <div className={css.banners}>
+    <section className={css.banners} aria-label="State of the draft">
       {frozen && (
         <Notice kind="caution" word="Submitted.">
           This draft is frozen
@@ -43,6 +43,6 @@ export function Banner({ open, problems }: { open: OpenDraft; problems: readonly
           {problems.slice(0, 5).join(' ')}
         </Notice>
       )}
-    </div>
+    </section>
   );
 }

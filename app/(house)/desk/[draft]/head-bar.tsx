@@ -28,7 +28,7 @@ export function HeadBar({ open, said, onSubmit }: { open: OpenDraft; said: strin
     URL.revokeObjectURL(link.href);
   };
   return (
-    <div className={`${css.head} no-print`}>
+    <section className={`${css.head} no-print`} aria-label="This draft">
       <span className="small">
         <Link href="/desk">Desk</Link> / draft {open.number}
         {open.base && `, against issue ${open.base.number}`}
@@ -62,6 +62,6 @@ export function HeadBar({ open, said, onSubmit }: { open: OpenDraft; said: strin
           Submit …
         </Button>
       )}
-    </div>
+    </section>
   );
 }

@@ -1,5 +1,5 @@
 import Link from 'next/link';
-import { scrollClass } from '../../../_ui/page-head.tsx';
+import { ScrollBox } from '../../../_ui/scroll-box.tsx';
 import { When } from '../../../_ui/when.tsx';
 
 type Line = { number: number; from: string; until: string | null; signedBy: string; signedAt: string };
@@ -7,7 +7,7 @@ type Line = { number: number; from: string; until: string | null; signedBy: stri
 export function IssueTable({ issues, procedureId }: { issues: readonly Line[]; procedureId: string }) {
   if (issues.length === 0) return <p className="small">Nothing was signed yet.</p>;
   return (
-    <div className={scrollClass}>
+    <ScrollBox>
       <table>
         <thead>
           <tr>
@@ -37,6 +37,6 @@ export function IssueTable({ issues, procedureId }: { issues: readonly Line[]; p
           ))}
         </tbody>
       </table>
-    </div>
+    </ScrollBox>
   );
 }
