@@ -22,7 +22,7 @@ export function ModeMatrix({ modes, axis }: { modes: ModeSet; axis: Axis }) {
     moves.filter((move) => move.from === from && move.to === to).map((move) => move.event);
   return (
     <Section title={`${axis[0]!.toUpperCase()}${axis.slice(1)}: from the left to the top`}>
-      <div className={`${scrollClass} ${css.scroll}`}>
+      <ScrollBox>
         <table className={css.matrix}>
           <thead>
             <tr>
@@ -47,7 +47,7 @@ export function ModeMatrix({ modes, axis }: { modes: ModeSet; axis: Axis }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </ScrollBox>
     </Section>
   );
 }
