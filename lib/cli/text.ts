@@ -16,7 +16,7 @@ function againstText({ against }: Report): string {
   if (against === null) return '';
   const sheets = against.sheets.map(({ file, type, revision }) => `sheet ${type} revision ${revision} (${file})`);
   const { file, operator, version } = against.policy;
-  const library = against.library === null ? [] : [`library ${against.library.folder}`];
+  const library = against.library === null ? [] : [`library ${against.library.folder} (read; no check asks it yet)`];
   const all = [...sheets, `policy ${version} of ${operator} (${file})`, ...library];
   return `checked against ${all.join(', ')}`;
 }

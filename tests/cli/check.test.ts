@@ -134,6 +134,8 @@ describe('what is given', () => {
       policy: { file: path.join('library', 'policy.yaml'), version: '7' },
       library: { folder: 'library' },
     });
+    const { out } = cuewright(['check', '-', '--library', 'library'], clean, folder);
+    expect(out.split('\n')[0]).toMatch(/policy 7 of .*, library library \(read; no check asks it yet\)$/);
     const named = folderWith({ 'own.yaml': changed(policy, 'version: "7"', 'version: "8"') });
     expect(ask('--policy', path.join(named, 'own.yaml'))).toMatchObject({ policy: { version: '8' } });
   });
