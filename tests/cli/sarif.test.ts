@@ -87,10 +87,10 @@ describe('the interchange form', () => {
     expect(unasked.length).toBeGreaterThan(0);
   });
 
-  test('is whole when nothing is found, and when nothing can be read', () => {
+  test('is whole when there is no STOP, and when nothing can be read', () => {
     const clear = ask(['-'], seedText('procedures/direct-to.yaml'));
     expect(clear.code).toBe(0);
-    expect(clear.log.runs[0]).toMatchObject({ results: [], invocations: [{ executionSuccessful: true, exitCode: 0 }] });
+    expect(clear.log.runs[0]).toMatchObject({ invocations: [{ executionSuccessful: true, exitCode: 0 }] });
     const nothing = ask(['-', '--policy', 'missing.yaml']);
     expect(nothing.log.runs[0]!.invocations[0]!.toolExecutionNotifications[0]!.message.text).toContain('no such file');
     for (const { log } of [clear, nothing]) expect(schema.safeParse(log).error?.issues ?? []).toEqual([]);
