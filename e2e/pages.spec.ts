@@ -7,6 +7,7 @@ const PAGES: readonly { who: Who; path: string; open?: RegExp | string; heading:
   { who: 'drafter', path: '/desk', heading: /^Desk$/ },
   { who: 'drafter', path: '/desk/new', heading: /New procedure/ },
   { who: 'drafter', path: '/desk', open: 'Go-around, all engines', heading: /Go-around/ },
+  { who: 'drafter', path: '/notation', heading: /Gate notation/ },
   { who: 'drafter', path: '/procedures', heading: /Procedures/ },
   { who: 'captain', path: '/procedures', open: 'Go-around, all engines', heading: /Go-around/ },
   { who: 'captain', path: '/policy', heading: /Policy/ },

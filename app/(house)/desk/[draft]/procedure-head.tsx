@@ -1,4 +1,5 @@
 'use client';
+import Link from 'next/link';
 import type { OpenDraft } from '../../../../lib/server/drafts.ts';
 import { ProcedureFacts } from '../../../_ui/procedure-facts.tsx';
 import { useMeta } from '../_draft/use-draft.ts';
@@ -27,7 +28,10 @@ export function ProcedureHead({ open }: { open: OpenDraft }) {
         <MetaFields />
       </details>
       <p className="small">
-        Changes because: {open.change.reason}
+        <Link href="/notation" target="_blank">
+          How a cue is written
+        </Link>{' '}
+        · Changes because: {open.change.reason}
         {open.change.source && ` · ${open.change.source}`} · {open.change.ownedBy}
       </p>
     </div>

@@ -21,7 +21,7 @@ export function Pages({ issue, tail }: { issue: ReadIssue; tail: string }) {
     return read?.ok ? read.value : null;
   }, [issue.sheet]);
   const bands = useMemo(
-    () => (sheet ? bandsFor(procedure, sheet, issue.policy, today) : new Map()),
+    () => (sheet ? bandsFor(procedure, sheet, issue.policy, today) : null),
     [procedure, sheet, issue.policy, today],
   );
   const figures = useMemo(
@@ -33,7 +33,12 @@ export function Pages({ issue, tail }: { issue: ReadIssue; tail: string }) {
     line.map((step, at) => (
       <div key={step.id} id={step.id}>
         {headingBefore(line, at) && <p className={css.head}>{headingBefore(line, at)}</p>}
-        <ReaderStep step={step} band={bands.get(step.id) ?? null} changed={changed.has(step.id)} />
+        <ReaderStep
+          step={step}
+          band={bands?.of.get(step.id) ?? null}
+          scale={bands?.scale ?? null}
+          changed={changed.has(step.id)}
+        />
       </div>
     ));
   return (

@@ -1,10 +1,22 @@
 import type { Step } from '../../../../lib/procedure/procedure.ts';
 import { Modes } from '../../../_ui/modes.tsx';
+import type { Scale } from '../../../_ui/rail-shape.ts';
 import { cueText, NoticeLine, StepWords } from '../../../_ui/script.tsx';
 import css from '../../read.module.css';
+import { BandBar } from './band-bar.tsx';
 import type { StepBand } from './bands.ts';
 
-export function ReaderStep({ step, band, changed }: { step: Step; band: StepBand | null; changed: boolean }) {
+export function ReaderStep({
+  step,
+  band,
+  scale,
+  changed,
+}: {
+  step: Step;
+  band: StepBand | null;
+  changed: boolean;
+  scale: Scale | null;
+}) {
   const classes = [css.step, step.flags.includes('memory') && css.memory, changed && css.changed]
     .filter(Boolean)
     .join(' ');
@@ -25,33 +37,7 @@ export function ReaderStep({ step, band, changed }: { step: Step; band: StepBand
         </span>
       </div>
       <Modes expect={step.expect} chips />
-      {band && <BandFigures band={band} />}
-    </div>
-  );
-}
-
-const whole = (knots: number) => `${Math.round(knots)} kt`;
-
-/** The band as numbers: the floor rounded up, the limit rounded down, so that rounding never widens it. */
-function BandFigures({ band: { band, figure } }: { band: StepBand }) {
-  if (!band && !figure) return null;
-  return (
-    <div className={css.band}>
-      {band && (
-        <span className={css.figures}>
-          {band.lowName}: {band.low === null ? 'enter the approved figure' : <b>{whole(Math.ceil(band.low))}</b>}
-        </span>
-      )}
-      {figure && (
-        <span className={css.figures}>
-          {figure.name}: {figure.knots === null ? 'enter it' : <b>{whole(figure.knots)}</b>}
-        </span>
-      )}
-      {band && (
-        <span className={css.figures}>
-          {band.highName}: <b>{whole(Math.floor(band.high))}</b>
-        </span>
-      )}
+      {band && scale && <BandBar band={band} scale={scale} />}
     </div>
   );
 }
