@@ -3,6 +3,8 @@
 // rule runs over weights itself: questions about all weights go to the prover. It never says "safe": it says what was
 // checked, over which ranges, and what could not be.
 
+import { assert } from '../base/assert.ts';
+import { type Flights, fly } from '../mode/flights.ts';
 import { parsedCue } from '../procedure/parsed-cue.ts';
 import { allSteps, type Procedure, type Step } from '../procedure/procedure.ts';
 import { type StepState, walk } from '../procedure/walk.ts';
@@ -73,6 +75,7 @@ export function checkProcedure(procedure: Procedure, facts: Facts, rules: readon
 /** What all rules share. The walk is made when the first rule is asked, and once. */
 function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[]) {
   let states: readonly StepState[] | undefined;
+  let flights: Flights | undefined;
   return (unasked: RuleContext['unasked']): RuleContext => ({
     procedure,
     steps,
@@ -80,6 +83,10 @@ function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[]) {
     unasked,
     get states() {
       return (states ??= walk(procedure, facts.sheet));
+    },
+    get flights() {
+      assert(facts.sheet !== null, 'a rule that explores needs the sheet');
+      return (flights ??= fly(facts.sheet.modes, procedure));
     },
     sheet: facts.sheet as RuleContext['sheet'],
     policy: facts.policy as RuleContext['policy'],

@@ -7,12 +7,28 @@ export const SEVERITIES: readonly Severity[] = ['STOP', 'ANSWER', 'ADVICE'];
 /** Where a finding points: a step and a field of it, or a field of the procedure itself (step ''). */
 export type Place = { readonly step: string; readonly field: string };
 
-/** No finding without one. `text`: the words in a field; `weight`: a point of the envelope. */
+/** One press, turn or automatic change, and the mode line after it. */
+export type PathMove = {
+  readonly does: string;
+  readonly thrust: string;
+  readonly lateral: string;
+  readonly vertical: string;
+  readonly armed: readonly string[];
+};
+
+/** No finding without one. `text`: the words in a field; `envelope`: a point of it; `path`: how it comes about, and on which
+ *  guidance standards. */
 export type Witness =
   | { readonly kind: 'text'; readonly field: string; readonly span: Span; readonly quote: string }
   | { readonly kind: 'absent'; readonly field: string }
   | { readonly kind: 'order'; readonly first: string; readonly second: string; readonly says: string }
-  | { readonly kind: 'envelope'; readonly at: Readonly<Record<string, number>>; readonly says: string };
+  | { readonly kind: 'envelope'; readonly at: Readonly<Record<string, number>>; readonly says: string }
+  | {
+      readonly kind: 'path';
+      readonly says: string;
+      readonly standards: readonly string[];
+      readonly steps: readonly PathMove[];
+    };
 
 export type Finding = {
   /** Plain-word id of the check, e.g. `flap-above-limit`. */

@@ -2,6 +2,7 @@
 
 import type { Sheet } from '../aircraft/sheet.ts';
 import type { Parsed } from '../gate/syntax.ts';
+import type { Flights } from '../mode/flights.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Phase, Procedure, Step } from '../procedure/procedure.ts';
 import type { StepState } from '../procedure/walk.ts';
@@ -31,6 +32,8 @@ export type RuleContext = {
   readonly steps: readonly Step[];
   /** The same steps with what may be the case before and after each. Without a sheet, detents go by their figures. */
   readonly states: readonly StepState[];
+  /** The procedure explored with the sheet's mode table, as written: no slip, no surprise. For rules that need the sheet. */
+  readonly flights: Flights;
   /** Given only to a rule that needs it. */
   readonly sheet: Sheet;
   readonly policy: Policy;

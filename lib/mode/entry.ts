@@ -40,3 +40,8 @@ export function entryStates(graph: Graph, procedure: Procedure): readonly number
 export function exitFits(graph: Graph, procedure: Procedure, index: number): boolean {
   return fits(procedure.exit, graph.lines[index]!, graph);
 }
+
+/** The modes of a state line as one text, the same however the line was written. */
+export function modesText({ thrust, lateral, vertical, armed }: StateLine): string {
+  return [thrust, lateral, vertical, armed ?? ['not stated']].map((words) => words.join(' / ')).join(', ');
+}

@@ -2,28 +2,44 @@
 import type { Rule } from '../rule.ts';
 import { actionHiddenInNote } from './action-hidden-in-note.ts';
 import { altitudeReferenceMissing } from './altitude-reference-missing.ts';
+import { automationOffTwin } from './automation-off-twin.ts';
 import { bandTooThin } from './band-too-thin.ts';
 import { branchGapOrOverlap } from './branch-gap-or-overlap.ts';
 import { branchGoesNowhere } from './branch-goes-nowhere.ts';
+import { buttonDoesNothing } from './button-does-nothing.ts';
 import { callWithoutAnswer } from './call-without-answer.ts';
 import { directionWords } from './direction-words.ts';
 import { doerChecksOwnWork } from './doer-checks-own-work.ts';
 import { elasticWords } from './elastic-words.ts';
 import { emptyReply } from './empty-reply.ts';
+import { engagedInWrongMode } from './engaged-in-wrong-mode.ts';
 import { entryExitStateMissing } from './entry-exit-state-missing.ts';
 import { flapAboveLimit } from './flap-above-limit.ts';
 import { flapSkip } from './flap-skip.ts';
 import { flapTooHigh } from './flap-too-high.ts';
 import { flapTooSlow } from './flap-too-slow.ts';
 import { gatesOutOfOrder } from './gates-out-of-order.ts';
+import { glideWithoutCourse } from './glide-without-course.ts';
+import { goAroundBelowAltitude } from './go-around-below-altitude.ts';
+import { handOverGap } from './hand-over-gap.ts';
 import { ifComesLast } from './if-comes-last.ts';
+import { knobKillsCapture } from './knob-kills-capture.ts';
 import { labelNotInModeSet } from './label-not-in-mode-set.ts';
+import { loopWithoutExit } from './loop-without-exit.ts';
 import { negativeWording } from './negative-wording.ts';
 import { noTrigger } from './no-trigger.ts';
 import { nobodyDoesIt } from './nobody-does-it.ts';
+import { nobodyReadsAutoChanges } from './nobody-reads-auto-changes.ts';
+import { normalToNonNormalJoin } from './normal-to-non-normal-join.ts';
 import { notACommand } from './not-a-command.ts';
+import { notArmedToStop } from './not-armed-to-stop.ts';
+import { oneControlTwoMeanings } from './one-control-two-meanings.ts';
+import { ownerLostAtHandover } from './owner-lost-at-handover.ts';
+import { selectedAltitudeVsClearance } from './selected-altitude-vs-clearance.ts';
 import { shallShouldDrift } from './shall-should-drift.ts';
+import { silentReversion } from './silent-reversion.ts';
 import { speedReferenceMissing } from './speed-reference-missing.ts';
+import { speedUnprotected } from './speed-unprotected.ts';
 import { targetOutsideBand } from './target-outside-band.ts';
 import { tooLowToTouch } from './too-low-to-touch.ts';
 import { twoActionsOneStep } from './two-actions-one-step.ts';
@@ -32,15 +48,18 @@ import { twoTriggersOneMoment } from './two-triggers-one-moment.ts';
 import { undefinedActorWord } from './undefined-actor-word.ts';
 import { unitMissing } from './unit-missing.ts';
 import { vSpeedsOrder } from './v-speeds-order.ts';
+import { wrongWordsExpected } from './wrong-words-expected.ts';
 
 export const rules: readonly Rule[] = [
   nobodyDoesIt,
   twoOwners,
+  ownerLostAtHandover,
   doerChecksOwnWork,
   callWithoutAnswer,
   emptyReply,
   noTrigger,
   twoTriggersOneMoment,
+  loopWithoutExit,
   branchGapOrOverlap,
   branchGoesNowhere,
   actionHiddenInNote,
@@ -66,4 +85,19 @@ export const rules: readonly Rule[] = [
   vSpeedsOrder,
   gatesOutOfOrder,
   tooLowToTouch,
+  selectedAltitudeVsClearance,
+  buttonDoesNothing,
+  wrongWordsExpected,
+  handOverGap,
+  notArmedToStop,
+  knobKillsCapture,
+  silentReversion,
+  nobodyReadsAutoChanges,
+  glideWithoutCourse,
+  speedUnprotected,
+  goAroundBelowAltitude,
+  oneControlTwoMeanings,
+  automationOffTwin,
+  engagedInWrongMode,
+  normalToNonNormalJoin,
 ];
