@@ -19,8 +19,13 @@ export type Doing = {
   readonly after: readonly Line[];
 };
 
+// Every rule asks for the same: made once for each flight.
+const known = new WeakMap<Flight, ReadonlyMap<Step, readonly Doing[]>>();
+
 /** Every step of a flight with the states in which it is done: where its cue and its condition do not say otherwise. */
 export function doings(flight: Flight): ReadonlyMap<Step, readonly Doing[]> {
+  const before = known.get(flight);
+  if (before !== undefined) return before;
   const { script, graph, outcomes } = flight.composed;
   const all = new Map<Step, readonly Doing[]>();
   for (const [place, { step, cue, only }] of script.places.entries()) {
@@ -40,6 +45,7 @@ export function doings(flight: Flight): ReadonlyMap<Step, readonly Doing[]> {
       });
     all.set(step, here);
   }
+  known.set(flight, all);
   return all;
 }
 

@@ -4,7 +4,7 @@ import { err, ok, type Result } from '../base/result.ts';
 import type { Procedure } from '../procedure/procedure.ts';
 import type { Refusal } from './compile.ts';
 import { entryStates } from './entry.ts';
-import type { System } from './explore.ts';
+import { type System, systemWith } from './explore.ts';
 import type { Graph } from './graph.ts';
 import { edgesBy, labelOf, movesFor, type Shape, SURPRISE, slipsOf } from './moves.ts';
 import { type Outcomes, outcomesFor } from './outcomes.ts';
@@ -39,6 +39,7 @@ export function compose(
   procedure: Procedure,
   setting: Setting,
   trusted: ReadonlySet<number> = new Set(),
+  script: Script = scriptOf(graph, procedure),
 ): Result<Composed, readonly Refusal[]> {
   const refuse = (because: string): Result<Composed, readonly Refusal[]> => err([{ at: '', because }]);
   if (!graph.complete) return refuse(`the mode table alone has ${graph.reason}`);
@@ -51,7 +52,6 @@ export function compose(
   const missing = setting.environment.filter((name) => !surprises.some((one) => one.name === name));
   if (missing.length > 0) return refuse(`the sheet knows no ${missing.join(', ')}`);
 
-  const script = scriptOf(graph, procedure);
   const hands = script.places.flatMap((place, index) => (place.rules === null ? [] : [index]));
   const mBits = bitsFor(graph.lines.length);
   const eShift = mBits;
@@ -156,5 +156,5 @@ export function compose(
   };
   const widest =
     64 + 4 * rules.length + outcomes.widest * (script.standing.length + 4) + script.leaves.length + surprises.length;
-  return ok({ graph, script, setting, system: { initial: starts, bits, expand, widest }, parts, outcomes });
+  return ok({ graph, script, setting, system: systemWith({ initial: starts, bits, expand, widest }), parts, outcomes });
 }

@@ -11,7 +11,14 @@ export type System = {
   readonly expand: (state: number, to: Int32Array, by: Int32Array | null) => number;
   /** No state has more successors than this. */
   readonly widest: number;
+  /** Room for the successors of one state, written over by each question. */
+  readonly room: { readonly to: Int32Array; readonly by: Int32Array };
 };
+
+export const systemWith = (parts: Omit<System, 'room'>): System => ({
+  ...parts,
+  room: { to: new Int32Array(parts.widest), by: new Int32Array(parts.widest) },
+});
 
 export type Exploration = {
   /** In the order found. */
@@ -39,7 +46,7 @@ export function explore(system: System, mostStates = MOST_STATES): Exploration {
   let found = 0;
   let edges = 0;
   let cut = false;
-  const to = new Int32Array(system.widest);
+  const { to } = system.room;
   const grow = (): void => {
     room *= MORE;
     states = grown(states, room);
@@ -95,8 +102,7 @@ export function trail(found: Exploration, index: number): readonly number[] {
 export function labelInto(system: System, found: Exploration, index: number): number {
   const from = found.parent[index]!;
   if (from < 0) return -1;
-  const to = new Int32Array(system.widest);
-  const by = new Int32Array(system.widest);
+  const { to, by } = system.room;
   const count = system.expand(found.states[from]!, to, by);
   const at = to.subarray(0, count).indexOf(found.states[index]!);
   assert(at >= 0, 'a state was found by a move that is not there');

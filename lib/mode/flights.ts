@@ -6,6 +6,7 @@ import { compile, type Refusal } from './compile.ts';
 import { type Composed, compose } from './compose.ts';
 import { type Exploration, explore, MOST_STATES } from './explore.ts';
 import { type Graph, graphOf } from './graph.ts';
+import { scriptOf } from './script.ts';
 import { AS_WRITTEN, type Setting, settingWords } from './setting.ts';
 import { type StoryStep, storyOf } from './story.ts';
 import { misfits } from './truth.ts';
@@ -79,9 +80,10 @@ function flownOn(
   mostStates: number,
 ): Result<Flight, readonly Refusal[]> {
   let trusted: ReadonlySet<number> = new Set();
+  const script = graph.complete ? scriptOf(graph, procedure) : undefined;
   const asWritten = setting.believe && setting.atOnce === 0 && setting.environment.length === 0;
   for (let round = 1; ; round += 1) {
-    const composed = compose(graph, procedure, setting, trusted);
+    const composed = compose(graph, procedure, setting, trusted, script);
     if (!composed.ok) return composed;
     const found = explore(composed.value.system, mostStates);
     const at = statesAt(composed.value, found);

@@ -1,7 +1,7 @@
 // All reachable states of a machine with all edges, as flat lists: what properties, paths and compositions are read from.
 import type { Machine } from './compile.ts';
 import { outcomesOf } from './compile.ts';
-import { type Exploration, explore, MOST_STATES, type System } from './explore.ts';
+import { type Exploration, explore, MOST_STATES, type System, systemWith } from './explore.ts';
 import { type Line, lineOf } from './layout.ts';
 
 export type Graph = {
@@ -34,7 +34,7 @@ export function systemOf(machine: Machine): System {
   };
   const { modes } = machine;
   const widest = modes.rules.reduce((sum, rule) => sum + widthOf('any' in rule ? rule.any : [rule]), 0);
-  return { initial: machine.initial, bits: machine.layout.bits, expand, widest };
+  return systemWith({ initial: machine.initial, bits: machine.layout.bits, expand, widest });
 }
 
 const widthOf = (parts: readonly { readonly then: { vertical_each?: string[]; rel_each?: string[] } }[]): number =>

@@ -78,7 +78,7 @@ export function movesFor(
 ): Moves {
   const { places, main, leaves, standing } = script;
   const { mBits, oShift, pShift } = shape;
-  const offsets = new Int32Array(places.length << mBits).fill(-1);
+  const offsets: (Int32Array | undefined)[] = places.map(() => undefined);
   let keys = new Int32Array(FIRST_POOL);
   let labels = new Int32Array(FIRST_POOL);
   let end = 0;
@@ -145,9 +145,10 @@ export function movesFor(
     return store(always, slip, owing);
   };
   const offset = (place: number, state: number): number => {
-    const index = (place << mBits) | state;
-    const known = offsets[index]!;
-    return known >= 0 ? known : (offsets[index] = build(place, state));
+    // One higher, so that 0 marks what was not asked yet.
+    const here = (offsets[place] ??= new Int32Array(1 << mBits));
+    const known = here[state]!;
+    return known > 0 ? known - 1 : (here[state] = build(place, state) + 1) - 1;
   };
   return { keys: () => keys, labels: () => labels, offset };
 }

@@ -67,13 +67,15 @@ export function outcomesFor(
     const { step, rules } = script.places[place]!;
     let kept = all;
     if (setting.believe && step !== null && !statesNothing(step.expect)) {
-      // What follows by itself counts as the step's own where its hand did something, or where it moves nothing and reads.
+      const right = (end: number): boolean => misfits(step.expect, lines[state]!, lines[end]!).length === 0;
+      // Of several right lines the first that comes; what follows by itself follows later. It counts as the step's own where its
+      // hand did something, or where it moves nothing and reads.
+      const first = all.filter(right);
       const moved = rules === null ? all : all.filter((outcome) => outcome !== state);
-      const ends = new Set([...all, ...moved.flatMap((outcome) => Array.from(settles(outcome)))]);
-      const right = [...ends].filter((end) => misfits(step.expect, lines[state]!, lines[end]!).length === 0);
-      // Of several right lines the first that comes; what follows by itself follows later.
-      const first = all.filter((outcome) => right.includes(outcome));
-      kept = first.length > 0 ? first : right.length > 0 || trusted.has(place) ? right : all;
+      const later = (): readonly number[] =>
+        [...new Set(moved.flatMap((end) => Array.from(settles(end))))].filter(right);
+      kept = first.length > 0 ? first : later();
+      if (kept.length === 0 && !trusted.has(place)) kept = all;
     }
     return (cache[place]![state] = Int32Array.from(kept));
   };
@@ -99,7 +101,7 @@ export function outcomesFor(
 
   let widest = 1;
   for (const { rules } of script.places) {
-    if (rules === null) continue;
+    if (rules === null || setting.believe) continue;
     for (let i = 0; i < lines.length; i += 1) {
       let count = 2;
       for (let e = first[i]!; e < first[i + 1]!; e += 1) if (rules.includes(rule[e]!)) count += 1;

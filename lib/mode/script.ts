@@ -1,8 +1,8 @@
 // A procedure as places in a line: what may be done where, what follows, and which branch leaves from where.
 
-import { parseGate } from '../gate/parse.ts';
 import type { Gate } from '../gate/syntax.ts';
 import { stepsNamedIn } from '../procedure/locate.ts';
+import { parsedCue } from '../procedure/parsed-cue.ts';
 import type { Branch, Procedure, Step } from '../procedure/procedure.ts';
 import { rulesOf } from './controls.ts';
 import type { Graph } from './graph.ts';
@@ -51,6 +51,23 @@ function answers(gate: Gate | null, before: Step | undefined): boolean {
   return [before.say, before.reply].some((said) => said.toLowerCase().includes(words));
 }
 
+// What a text is in each state depends on the table and the text alone; while somebody types, all cues but one are known.
+const tables = new WeakMap<Graph, Map<string, TruthTable>>();
+/** More texts than a library has; when it is full it is emptied, which costs one slow exploration. */
+const MOST_TABLES = 2_000;
+
+function tableIn(graph: Graph, text: string, gate: Gate | null): TruthTable {
+  const kept = tables.get(graph) ?? new Map<string, TruthTable>();
+  tables.set(graph, kept);
+  const known = kept.get(text);
+  if (known !== undefined) return known;
+  const { modes } = graph.machine;
+  const table = asksTheLine(gate, modes) ? graph.lines.map((line) => truthOf(gate, line, modes)) : null;
+  if (kept.size >= MOST_TABLES) kept.clear();
+  kept.set(text, table);
+  return table;
+}
+
 /** The step behind this one and behind all that directly follow and belong to it. */
 function afterChain(steps: readonly Step[], index: number, belongs: (step: Step) => boolean): number {
   let at = index + 1;
@@ -60,15 +77,8 @@ function afterChain(steps: readonly Step[], index: number, belongs: (step: Step)
 
 export function scriptOf(graph: Graph, procedure: Procedure): Script {
   const { modes } = graph.machine;
-  const tables = new Map<string, TruthTable>();
-  const tableOf = (text: string, gate: Gate | null): TruthTable => {
-    const known = tables.get(text);
-    if (known !== undefined) return known;
-    const table = asksTheLine(gate, modes) ? graph.lines.map((line) => truthOf(gate, line, modes)) : null;
-    tables.set(text, table);
-    return table;
-  };
-  const table = (text: string): TruthTable => (text.trim() === '' ? null : tableOf(text, parseGate(text).gate));
+  const tableOf = (text: string, gate: Gate | null): TruthTable => tableIn(graph, text, gate);
+  const table = (text: string): TruthTable => (text.trim() === '' ? null : tableOf(text, parsedCue(text).gate));
 
   const lines = [
     { branch: null, steps: procedure.steps },
@@ -97,8 +107,8 @@ export function scriptOf(graph: Graph, procedure: Procedure): Script {
   const places = lines.flatMap(({ branch, steps }, l): Place[] => {
     const start = starts[l]!;
     const inside = steps.map((step, i): Place => {
-      const { gate } = parseGate(step.cue);
-      const only = parseGate(step.only);
+      const { gate } = parsedCue(step.cue);
+      const only = parsedCue(step.only);
       const readable = step.only.trim() !== '' && only.problems.length === 0 && speaksOfModes(only.gate);
       return {
         step,
@@ -109,7 +119,7 @@ export function scriptOf(graph: Graph, procedure: Procedure): Script {
         only: readable ? tableOf(step.only, only.gate) : null,
         free: step.only.trim() !== '' && !readable && !sent.has(start + i) && steps[i - 1]?.only !== step.only,
         next: [start + i + 1],
-        waited: [start + afterChain(steps, i, (one) => parseGate(one.cue).gate?.kind === 'then')],
+        waited: [start + afterChain(steps, i, (one) => parsedCue(one.cue).gate?.kind === 'then')],
         left: [start + afterChain(steps, i, (one) => one.only === step.only)],
         ways: step.branch.map((way) => ({ to: target(way.to), when: table(way.when) })),
       };
