@@ -43,6 +43,11 @@ export default defineConfig({
       ],
     },
   },
+  // The starts are timed, so they run before the journeys and not beside them.
+  projects: [
+    { name: 'starts', testMatch: 'start.spec.ts' },
+    { name: 'journeys', testIgnore: 'start.spec.ts', dependencies: ['starts'] },
+  ],
   webServer: {
     command: `"${path.join(import.meta.dirname, 'node_modules', 'node', 'bin', 'node')}" lib/boot/up.ts --demo`,
     url: `${url}/healthz`,
