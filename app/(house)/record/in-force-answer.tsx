@@ -27,7 +27,7 @@ export function InForceAnswer({ answer }: { answer: Answer }) {
               name="Sheet"
               said={`revision ${issue.sheetRevision}${issue.newerRevision ? `; ${issue.newerRevision} was available` : ''}`}
             />
-            <Fact name="Policy and checks" said={`policy ${issue.policyVersion}, checks ${issue.checkSet}`} />
+            <Fact name="Policy and checks" said={`policy ${issue.policyVersion}; ${issue.checkSet}`} />
             <Fact
               name="Waivers"
               said={

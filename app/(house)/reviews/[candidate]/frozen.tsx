@@ -12,7 +12,7 @@ export function Frozen({ open, title }: { open: OpenCandidate; title: string }) 
       <p>
         {allSteps(open.procedure).length} steps
         {branches > 0 && `, ${branches} ${branches === 1 ? 'branch' : 'branches'} among them`} · sheet{' '}
-        {open.sheet?.revision ?? 'none'} · policy {open.policyVersion} · checks {open.checkSet}
+        {open.sheet?.revision ?? 'none'} · policy {open.policyVersion} · {open.checkSet}
       </p>
     </div>
   );
