@@ -13,6 +13,9 @@ const when = z.strictObject({
   rel: oneOf.optional(),
   armed_vertical: armed.optional(),
   armed_lateral: armed.optional(),
+  /** Names of predicates that must be so, and that must not: speeds, heights and whatever else lies outside the modes. */
+  holds: words.optional(),
+  fails: words.optional(),
 });
 
 const altDeed = z.enum(['re-evaluate', 'disarm']);
@@ -100,6 +103,8 @@ export const modeSet = z.strictObject({
     }),
   ),
   rules: z.array(transition).min(1),
+  /** Text in gate notation for each name. */
+  predicates: z.record(word, z.string().min(1)).optional(),
   controls: z.array(control).optional(),
   environment: z.array(surprise).optional(),
   /** Speed target of each vertical mode, in words. */

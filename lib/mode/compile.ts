@@ -5,7 +5,7 @@ import type { ModeSet, ModeTransition } from '../aircraft/mode-set.ts';
 import { err, ok, type Result } from '../base/result.ts';
 import { bitsOf, type Layout, layoutOf, write } from './layout.ts';
 import { refusals } from './refuse.ts';
-import { caseOf, holds, type RuleCase } from './rule-code.ts';
+import { caseOf, type Excludes, holds, type RuleCase, sameText } from './rule-code.ts';
 
 export type MachineRule = {
   readonly id: string;
@@ -27,14 +27,21 @@ export type Machine = {
 /** A sentence for each thing that keeps the table from being analysed, with its place in it. */
 export type Refusal = { readonly at: string; readonly because: string };
 
-/** The machine of one guidance standard. Refused tables come back with every reason, not with the first. */
-export function compile(modes: ModeSet, standard: string): Result<Machine, readonly Refusal[]> {
+/**
+ * The machine of one guidance standard. Refused tables come back with every reason, not with the first. `excludes` proves which
+ * predicates can't be so together; what it does not prove is taken as possible.
+ */
+export function compile(
+  modes: ModeSet,
+  standard: string,
+  excludes: Excludes = sameText,
+): Result<Machine, readonly Refusal[]> {
   const reasons = refusals(modes, standard);
   if (reasons.length > 0) return err(reasons);
   const layout = layoutOf(modes);
   const rules = modes.rules.map((rule): MachineRule => {
     const parts = 'any' in rule ? rule.any : [rule];
-    const cases = parts.map((part) => caseOf(modes, layout, standard, part));
+    const cases = parts.map((part) => caseOf(modes, layout, standard, part, excludes));
     return { id: rule.id, who: rule.who, event: rule.event, effect: rule.effect, cases };
   });
   const initial = modes.initial.map((line) => {

@@ -23,6 +23,7 @@ const bits = (modes: ModeSet, key: keyof typeof LISTS, words: readonly string[])
 
 const any = (terms: readonly string[], none: string): string => (terms.length === 0 ? none : `(${terms.join(' || ')})`);
 
+/** Predicates are free in the model: nothing is said of them. */
 export function guardText(modes: ModeSet, when: ModeWhen): string {
   const parts = (Object.keys(VARIABLES) as Key[]).flatMap((key): string[] => {
     const asked = when[key];

@@ -1,5 +1,6 @@
 // What a mode table must not contain to be explored: asked before anything is built, so that no answer rests on a guess.
 import type { ModeSet, ModeThen, ModeWhen } from '../aircraft/mode-set.ts';
+import { parseGate } from '../gate/parse.ts';
 import type { Refusal } from './compile.ts';
 import { AXES, layoutOf } from './layout.ts';
 import { ALTITUDE } from './rule-code.ts';
@@ -46,6 +47,10 @@ export function refusals(modes: ModeSet, standard: string): readonly Refusal[] {
       unknown(typeof words === 'string' ? [words] : words, modes[axis], `initial.${i}.${key}`, key, say);
     }
   }
+  for (const [name, text] of Object.entries(modes.predicates ?? {})) {
+    const [problem] = parseGate(text).problems;
+    if (problem !== undefined) say(`predicates.${name}`, `it can't be read as a condition: ${problem.message}`);
+  }
   const ids = new Set<string>();
   for (const rule of modes.rules) {
     if (ids.has(rule.id)) say(rule.id, `two rules are called ${rule.id}`);
@@ -87,6 +92,8 @@ function sizes(modes: ModeSet, say: Say): void {
 }
 
 function whenRefusals(modes: ModeSet, id: string, when: ModeWhen, say: Say): void {
+  const names = Object.keys(modes.predicates ?? {});
+  unknown([...(when.holds ?? []), ...(when.fails ?? [])], names, `${id}.when`, 'the predicates', say);
   for (const [key, axis] of Object.entries(KEYS)) {
     const asked = when[key as keyof ModeWhen];
     if (asked === undefined) continue;

@@ -9,7 +9,14 @@ export type Guard = {
   readonly lacksVertical: number;
   readonly hasLateral: number;
   readonly lacksLateral: number;
+  /** Its predicates exclude each other: it is never true. Other predicates are free, and may be so at any moment. */
+  readonly excluded: boolean;
 };
+
+/** Proves that predicates can't be as asked at one moment: all of the first and none of the second. Texts in gate notation. */
+export type Excludes = (holds: readonly string[], fails: readonly string[]) => boolean;
+/** Without a prover only a predicate and its own opposite exclude each other. */
+export const sameText: Excludes = (holds, fails) => holds.some((text) => fails.includes(text));
 
 export type RuleCase = {
   readonly guard: Guard;
@@ -19,7 +26,7 @@ export type RuleCase = {
 
 const every = (field: Field): number => bitsOf(field, field.words);
 
-export function guardOf(layout: Layout, when: ModeWhen): Guard {
+export function guardOf(modes: ModeSet, layout: Layout, when: ModeWhen, excludes: Excludes): Guard {
   const allowed = (axis: StateAxis): number => {
     const asked = when[axis];
     const field = layout[axis];
@@ -38,10 +45,15 @@ export function guardOf(layout: Layout, when: ModeWhen): Guard {
     lacksVertical,
     hasLateral,
     lacksLateral,
+    excluded: excludes(texts(modes, when.holds), texts(modes, when.fails)),
   };
 }
 
+const texts = (modes: ModeSet, names: readonly string[] | undefined): readonly string[] =>
+  (names ?? []).flatMap((name) => modes.predicates?.[name] ?? []);
+
 export function holds(guard: Guard, layout: Layout, state: number): boolean {
+  if (guard.excluded) return false;
   for (const axis of AXES) {
     if (((guard.allowed[axis] >>> read(layout[axis], state)) & 1) === 0) return false;
   }
@@ -110,6 +122,7 @@ export function caseOf(
   layout: Layout,
   standard: string,
   parts: { readonly when: ModeWhen; readonly then: ModeThen },
+  excludes: Excludes,
 ): RuleCase {
   const { then } = parts;
   const thrust = thrustTable(modes, then);
@@ -153,5 +166,5 @@ export function caseOf(
       }
     }
   };
-  return { guard: guardOf(layout, parts.when), outcomes };
+  return { guard: guardOf(modes, layout, parts.when, excludes), outcomes };
 }

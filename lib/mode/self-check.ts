@@ -87,6 +87,7 @@ function neverReached(graph: Graph): readonly TableProblem[] {
 }
 
 const empty = (guard: Guard): boolean =>
+  guard.excluded ||
   AXES.some((axis) => guard.allowed[axis] === 0) ||
   (guard.hasVertical & guard.lacksVertical) !== 0 ||
   (guard.hasLateral & guard.lacksLateral) !== 0;
