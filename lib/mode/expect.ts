@@ -1,5 +1,5 @@
 // For each step the modes that may be active before it and after it, and what could be written as expected.
-import type { Expect, ExpectedArmed, ExpectedMode, Procedure, Step } from '../procedure/procedure.ts';
+import type { Expect, ExpectedArmed, ExpectedMode, Step } from '../procedure/procedure.ts';
 import type { Flight, Flights } from './flights.ts';
 import type { Line } from './layout.ts';
 
@@ -71,12 +71,6 @@ export function stepModes(flights: Flights, step: Step): StepModes {
       pairs.map(({ after }) => after),
     ),
   };
-}
-
-export function allStepModes(flights: Flights, procedure: Procedure): readonly StepModes[] {
-  return [...procedure.steps, ...procedure.branches.flatMap((branch) => branch.steps)].map((step) =>
-    stepModes(flights, step),
-  );
 }
 
 /** What may be written as expected for the step: `same` where nothing changes, one word, or the words possible. Null: never reached. */
