@@ -88,6 +88,8 @@ function rowOf(state: StepState, sheet: Sheet, policy: Policy, domain: Domain, a
 function targetOf(state: StepState, sheet: Sheet, policy: Policy, at: Point): number | null {
   for (const way of state.ways) {
     for (const bound of speedBounds(way)) {
+      // A gear limit in the cue is a limit and no speed to aim at.
+      if (bound.term.kind === 'speed' && bound.term.name.startsWith('VL')) continue;
       const value = knotsOf(termExpression(bound.term, { sheet, policy }), at);
       if (value !== null) return value;
     }
