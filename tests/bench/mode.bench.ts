@@ -12,7 +12,7 @@ import { ONE_SLIP, type Setting, settingWords } from '../../lib/mode/setting.ts'
 import type { Procedure } from '../../lib/procedure/procedure.ts';
 import { procedureNames, seedProcedure } from '../kit/seed.ts';
 import { tn182 } from '../kit/sheets.ts';
-import { askSpin, SPIN } from '../kit/spin.ts';
+import { askSpin, LARGE, SPIN } from '../kit/spin.ts';
 import { compared } from '../kit/spin-questions.ts';
 
 const LEAST_STATES = 2_000_000;
@@ -63,7 +63,7 @@ console.log(
 );
 
 if (SPIN) {
-  const spin = askSpin(promelaComposed(run.composed), '-O2');
+  const spin = askSpin(promelaComposed(run.composed), '-O2', LARGE);
   assert(spin.states === found.states.length + 1, `SPIN has ${spin.states} states`);
   const spinRate = spin.transitions / spin.search;
   console.log(`SPIN -O2: ${spin.states} states; search ${spin.search.toFixed(2)} s, whole ${spin.whole.toFixed(2)} s`);

@@ -20,8 +20,12 @@ export type SpinAnswer = {
 
 const numberIn = (text: string, pattern: RegExp): number => Number(pattern.exec(text)?.[1] ?? Number.NaN);
 
+/** Depth of the search, and bits of the hash table: for some ten thousand states, and for some millions. */
+const SMALL = ['-m100000', '-w16'];
+export const LARGE = ['-m1000000', '-w22'];
+
 /** Safety, no partial-order reduction; errors are counted and do not end the search. */
-export function askSpin(model: string, optimise = '-O0'): SpinAnswer {
+export function askSpin(model: string, optimise = '-O0', room = SMALL): SpinAnswer {
   const folder = mkdtempSync(join(tmpdir(), 'mode-spin-'));
   try {
     const began = performance.now();
@@ -37,7 +41,7 @@ export function askSpin(model: string, optimise = '-O0'): SpinAnswer {
     run('spin', '-a', '-o2', 'model.pml');
     run('gcc', optimise, '-DSAFETY', '-DNOREDUCE', '-w', '-o', 'pan', 'pan.c');
     const searched = performance.now();
-    const said = run('./pan', '-m1000000', '-w22', '-c0');
+    const said = run('./pan', ...room, '-c0');
     const now = performance.now();
     return {
       states: numberIn(said, /(\d+) states, stored/),
