@@ -100,6 +100,7 @@ const NAMES: Readonly<Record<string, string>> = {
 export function sayGuard(when: ModeWhen): string {
   return Object.entries(when)
     .map(([name, guard]) => {
+      if (Array.isArray(guard)) return `${name === 'fails' ? 'not ' : ''}${guard.join(', ')}`;
       if ('has' in guard) return `${guard.has.join(', ')} armed`;
       if ('lacks' in guard) return `${guard.lacks.join(', ')} not armed`;
       const words = 'in' in guard ? guard.in.join(' or ') : `not ${guard.not.join(', ')}`;
