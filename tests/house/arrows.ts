@@ -27,7 +27,7 @@ export const ARROWS: Readonly<Record<string, { may: readonly string[]; says: str
   gate: { may: ['base', 'units'], says: 'gate asks for values through a function; it knows no aircraft' },
   aircraft: { may: ['base', 'units', 'air', 'gate'], says: 'aircraft holds one type; it knows no procedure' },
   envelope: {
-    may: ['base', 'units', 'air', 'gate', 'aircraft', 'policy'],
+    may: ['base', 'units', 'air', 'gate', 'aircraft'],
     says: 'envelope proves any condition over any domain; it knows no procedure',
   },
   policy: { may: ['base', 'units'], says: 'policy is values with a version' },
