@@ -6,7 +6,7 @@ import { shown, signedIn } from '../../_ui/arrive.ts';
 import { PageHead } from '../../_ui/page-head.tsx';
 import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import { Main } from '../../_ui/shell.tsx';
-import { ProcedureRow } from './procedure-row.tsx';
+import { ProcedureHeads, ProcedureRow } from './procedure-row.tsx';
 
 export const metadata: Metadata = { title: 'Procedures' };
 
@@ -21,14 +21,7 @@ export default async function Page() {
       )}
       <ScrollBox>
         <table>
-          <thead>
-            <tr>
-              <th>Procedure</th>
-              <th>In force</th>
-              <th>Next</th>
-              <th>At work</th>
-            </tr>
-          </thead>
+          <ProcedureHeads />
           <tbody>
             {procedures.map((line) => (
               <ProcedureRow key={line.procedureId} line={line} may={may} />

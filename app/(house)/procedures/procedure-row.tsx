@@ -49,3 +49,16 @@ export function ProcedureRow({ line, may }: { line: ProcedureLine; may: Desk['ma
     </tr>
   );
 }
+
+export function ProcedureHeads() {
+  return (
+    <thead>
+      <tr>
+        <th>Procedure</th>
+        <th>In force</th>
+        <th>Next</th>
+        <th>At work</th>
+      </tr>
+    </thead>
+  );
+}
