@@ -44,6 +44,7 @@ test('an answer and a waiver travel with the candidate, and the drafter takes it
   await expect(stop.getByRole('button', { name: 'Waive it' })).toHaveCount(0);
   const maddock = await asPerson(browser, 'captain', address);
   const his = maddock.getByRole('complementary', { name: 'Checks' }).getByRole('listitem').filter({ hasText: /STOP/ });
+  await expect(his.first()).toBeVisible();
   while ((await his.filter({ hasNotText: /Waived by/ }).count()) > 0) {
     const one = his.filter({ hasNotText: /Waived by/ }).first();
     await one.getByRole('button', { name: 'Waive it' }).click();
