@@ -26,7 +26,7 @@ export default defineConfig({
   expect: { timeout: 10_000 },
   use: {
     baseURL: url,
-    trace: 'retain-on-failure',
+    screenshot: 'only-on-failure',
     viewport: { width: 1440, height: 900 },
     locale: 'en-GB',
     timezoneId: 'UTC',

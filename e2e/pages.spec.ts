@@ -26,6 +26,9 @@ const PAGES: readonly { who: Who; path: string; open?: RegExp | string; heading:
   { who: 'auditor', path: '/record?tail=Q-SKD&at=2026-11-20T12:00', heading: /Record/ },
 ];
 
+// Each person and size is a walk of its own, so that two walk at once.
+test.describe.configure({ mode: 'parallel' });
+
 async function look(page: Page, heading: RegExp): Promise<void> {
   await expect(page.getByRole('heading', { name: heading }).first()).toBeAttached();
   const { violations } = await new AxeBuilder({ page })
