@@ -38,6 +38,7 @@ export function OneFinding({
     <FindingCard
       finding={finding}
       others={others.length}
+      expected={step?.expect}
       where={
         finding.at.step ? (
           <Button look="plain" onClick={() => goTo(finding.at.step, cellOf(finding.at.field))}>

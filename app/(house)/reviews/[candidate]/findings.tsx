@@ -1,4 +1,5 @@
 import { namesOf } from '../../../../lib/diff/describe.ts';
+import { allSteps, type Expect } from '../../../../lib/procedure/procedure.ts';
 import type { CandidateFinding, OpenCandidate } from '../../../../lib/server/reviews.ts';
 import { FindingCard, findingListClass } from '../../../_ui/finding.tsx';
 import css from './review.module.css';
@@ -6,6 +7,7 @@ import css from './review.module.css';
 export function Findings({ open }: { open: OpenCandidate }) {
   const name = namesOf(open.procedure);
   const { findings, healed, notChecked } = open;
+  const expected = new Map<string, Expect>(allSteps(open.procedure).map((step) => [step.id, step.expect]));
   return (
     <>
       {findings.length === 0 && (
@@ -18,6 +20,7 @@ export function Findings({ open }: { open: OpenCandidate }) {
               finding={finding}
               where={open.labels[finding.at.step] || name(finding.at.step) || 'procedure'}
               answered={settledBy(finding)}
+              expected={expected.get(finding.at.step)}
             />
           </li>
         ))}
