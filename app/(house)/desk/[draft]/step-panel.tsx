@@ -5,6 +5,7 @@ import type { AircraftState } from '../../../../lib/procedure/state.ts';
 import { walk } from '../../../../lib/procedure/walk.ts';
 import { useEditing } from './editing.ts';
 import css from './editor.module.css';
+import { ModePanel } from './mode-panel.tsx';
 
 /** What may be the case before and after the step at hand, as far as the text says it. */
 export function StepPanel({ procedure }: { procedure: Procedure }) {
@@ -14,24 +15,27 @@ export function StepPanel({ procedure }: { procedure: Procedure }) {
   if (!state) return <p className="small">Open a step to see what may be the case before and after it.</p>;
   const rows = factsOf(state.before).map(([name, before], at) => [name, before, factsOf(state.after)[at]![1]] as const);
   return (
-    <table className={css.state}>
-      <thead>
-        <tr>
-          <th>Where the text says it</th>
-          <th>before</th>
-          <th>after</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(([name, before, after]) => (
-          <tr key={name}>
-            <th scope="row">{name}</th>
-            <td>{before}</td>
-            <td className={before === after ? undefined : css.differs}>{after}</td>
+    <>
+      <table className={css.state}>
+        <thead>
+          <tr>
+            <th>Where the text says it</th>
+            <th>before</th>
+            <th>after</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.map(([name, before, after]) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>{before}</td>
+              <td className={before === after ? undefined : css.differs}>{after}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {sheet && <ModePanel procedure={procedure} modes={sheet.modes} step={state.step.id} />}
+    </>
   );
 }
 
