@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { sheetChanges } from '../../app/(house)/sheets/sheet-changes.ts';
-import { figureAt, gridsOf, nextSheet, pasted } from '../../app/(house)/sheets/sheet-grid.ts';
+import { figureAt, gridsOf, isText, nextSheet, pasted } from '../../app/(house)/sheets/sheet-grid.ts';
 import { readSheet } from '../../lib/aircraft/sheet.ts';
 import { otherSheet, tn182 } from '../kit/sheets.ts';
 
@@ -14,7 +14,10 @@ describe('a sheet in cells', () => {
       const cells = gridsOf(one).flatMap((grid) => grid.rows.flatMap((row) => row.cells));
       const places = cells.filter((path) => path !== null);
       expect(new Set(places).size).toBe(places.length);
-      for (const path of places) expect(Number.isFinite(Number(figureAt(one, path)))).toBe(true);
+      for (const path of places) {
+        const figure = figureAt(one, path);
+        expect(isText(one, path) ? figure !== '' : Number.isFinite(Number(figure)), path).toBe(true);
+      }
     }
   });
   test('a limit that the sheet does not have is no cell', () => {
@@ -60,5 +63,38 @@ describe('what is typed and pasted', () => {
     const read = readSheet(nextSheet(sheet, 'B', { 'detents.1.vfe.value': 'about 220' }));
     expect(read.ok ? [] : read.error.map((one) => one.at)).toEqual(['detents.1.vfe.value']);
     expect(sheet).toEqual(tn182());
+  });
+  test('a formula is a cell of words: a sound one is taken over, a broken one is named', () => {
+    const cell = gridsOf(sheet)
+      .find((grid) => grid.title === 'Speeds by formula')!
+      .rows.find((row) => row.label.startsWith('VMM'))!.cells[0]!;
+    expect(figureAt(sheet, cell)).toBe('manoeuvreFactor * VSR');
+    const sound = readSheet(nextSheet(sheet, 'B', { [cell]: '1.30 * VSR' }));
+    expect(sound.ok && sheetChanges(sheet, sound.value)).toHaveLength(2);
+    expect(sound.ok && figureAt(sound.value, cell)).toBe('1.30 * VSR');
+    const constant = readSheet(nextSheet(sheet, 'B', { [cell]: '180' }));
+    expect(constant.ok && figureAt(constant.value, cell)).toBe('180');
+    const broken = readSheet(nextSheet(sheet, 'B', { [cell]: '1.30 * (VSR' }));
+    expect(broken.ok ? [] : broken.error.map((one) => one.at)).toEqual([cell]);
+  });
+  test('a table of two variables is a grid with its heads as cells', () => {
+    const two = structuredClone(sheet) as unknown as { speeds: { rule: unknown }[] };
+    const at = sheet.speeds.findIndex((entry) => entry.name === 'VREF');
+    two.speeds[at]!.rule = {
+      kind: 'table2',
+      by: ['weight', 'VSR'],
+      interpolation: 'bilinear',
+      at: [46_000, 78_600],
+      across: [80, 160],
+      gives: [
+        [110, 111],
+        [140, 142],
+      ],
+    };
+    const read = readSheet(two);
+    if (!read.ok) throw new Error(JSON.stringify(read.error));
+    const grid = gridsOf(read.value).find((one) => one.rows[0]?.cells.includes(`speeds.${at}.rule.across.1`))!;
+    expect(grid.rows).toHaveLength(3);
+    expect(figureAt(read.value, grid.rows[2]!.cells[2]!)).toBe('142');
   });
 });

@@ -2,7 +2,7 @@ import type { Sheet } from '../../../lib/aircraft/sheet.ts';
 import { Section } from '../../_ui/page-head.tsx';
 import { ScrollBox } from '../../_ui/scroll-box.tsx';
 import css from './grid.module.css';
-import { figureAt, type Grid, pasted, type Typed } from './sheet-grid.ts';
+import { figureAt, type Grid, isText, pasted, type Typed } from './sheet-grid.ts';
 
 export function GridTable(props: {
   grid: Grid;
@@ -37,8 +37,10 @@ export function GridTable(props: {
                     {path && (
                       <input
                         aria-label={`${grid.title}: ${row.label}, ${grid.columns[right]}`}
-                        className={path in typed ? css.typed : undefined}
-                        inputMode="decimal"
+                        className={[path in typed && css.typed, isText(sheet, path) && css.text]
+                          .filter(Boolean)
+                          .join(' ')}
+                        inputMode={isText(sheet, path) ? 'text' : 'decimal'}
                         value={typed[path] ?? figureAt(sheet, path)}
                         aria-invalid={wrong.includes(path) || undefined}
                         onChange={(event) => onTyped({ [path]: event.target.value })}

@@ -56,20 +56,45 @@ function labelOf(sheet: Sheet, path: string): string {
   return [...said, typeof unit === 'string' && unit !== '1' ? unit : ''].filter(Boolean).join(', ');
 }
 
+/** Speeds that stand in a table, one grid each; those that follow a formula or are constant, in one grid together. */
 function speedTables(sheet: Sheet): readonly Grid[] {
-  return sheet.speeds.flatMap((entry, i) => {
+  const tables: Grid[] = [];
+  const plain: GridRow[] = [];
+  for (const [i, entry] of sheet.speeds.entries()) {
     const { rule } = entry;
-    if (rule.kind !== 'table') return [];
-    const title = `${entry.name} ${entry.detents.join(', ')}`;
-    const rows = rule.at.map((_, k) => ({
-      label: String(k + 1),
-      cells: [`speeds.${i}.rule.at.${k}`, `speeds.${i}.rule.gives.${k}`],
-    }));
-    return [{ title, columns: [rule.by === 'weight' ? 'Weight, kg' : rule.by, 'kt'], rows }];
-  });
+    const title = `${entry.name} ${entry.detents.join(', ')}`.trim();
+    const place = `speeds.${i}.rule`;
+    if (rule.kind === 'formula' || rule.kind === 'constant') {
+      plain.push({
+        label: title,
+        cells: [`${place}.${rule.kind === 'formula' ? 'text' : 'value'}`, `speeds.${i}.source`],
+      });
+    } else if (rule.kind === 'table') {
+      const cells = (k: number) => [`${place}.at.${k}`, `${place}.gives.${k}`];
+      const rows = rule.at.map((_, k) => ({ label: String(k + 1), cells: cells(k) }));
+      tables.push({ title, columns: [axisWords(rule.by), 'kt'], rows });
+    } else {
+      const [down, right] = rule.by;
+      const head = { label: axisWords(right), cells: [null, ...rule.across.map((_, k) => `${place}.across.${k}`)] };
+      const rows = rule.at.map((_, k) => ({
+        label: String(k + 1),
+        cells: [`${place}.at.${k}`, ...rule.across.map((_, n) => `${place}.gives.${k}.${n}`)],
+      }));
+      tables.push({
+        title,
+        columns: [axisWords(down), ...rule.across.map((_, k) => `kt ${k + 1}`)],
+        rows: [head, ...rows],
+      });
+    }
+  }
+  const formulas = { title: 'Speeds by formula', columns: ['Formula or figure, kt', 'Source'], rows: plain };
+  return plain.length > 0 ? [formulas, ...tables] : tables;
 }
 
+const axisWords = (by: string): string => (by === 'weight' ? 'Weight, kg' : by);
+
 export const figureAt = (sheet: Sheet, path: string): string => String(at(sheet, path));
+export const isText = (sheet: Sheet, path: string): boolean => typeof at(sheet, path) === 'string';
 
 /** What a block of a spreadsheet says when it is put down at a cell: lines go down, tabs go right, the rest falls off. */
 export function pasted(grid: Grid, row: number, column: number, text: string): Typed {
@@ -92,7 +117,8 @@ export function nextSheet(sheet: Sheet, revision: string, typed: Typed): unknown
     const keys = path.split('.');
     const last = keys.pop()!;
     const part = at(data, keys.join('.')) as Record<string, unknown> | undefined;
-    if (part) part[last] = meant(text);
+    // A formula stays words, whatever it looks like.
+    if (part) part[last] = typeof part[last] === 'string' ? text : meant(text);
   }
   return data;
 }
