@@ -63,7 +63,7 @@ test('two people write one draft at once, and nothing is lost or doubled', async
     .toBe(true);
   expect((await orderOf(reth)).filter((label) => label === 'DT-03')).toHaveLength(1);
 
-  // Undo takes back one's own acts only, and what was written is there after a reload.
+  // What both wrote is there after a reload.
   await saved(reth);
   await reth.reload();
   await openStep(reth, 'DT-03');

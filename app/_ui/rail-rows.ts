@@ -122,9 +122,11 @@ export function readerBand(proof: Proof, at: Point, entered: Entered): ReaderBan
   let low: { value: number | null; name: string } = { value: Number.NEGATIVE_INFINITY, name: '' };
   for (const edge of proof.lows) {
     const speed = /^(V2|VREF)\b/.exec(edge.name)?.[1] as keyof Entered | undefined;
+    // The figure typed is for the detent planned today; the edge may name another, so the detent is left out.
+    const name = speed ? edge.name.replace(/^(V2|VREF) \S+/, '$1') : edge.name;
     const value = speed ? approved(edge.name, entered[speed]) : evaluate(edge.expression as Expression, at);
-    if (value === null) return { low: null, lowName: edge.name, high: high.high, highName: high.highName };
-    if (value > (low.value ?? 0)) low = { value, name: edge.name };
+    if (value === null) return { low: null, lowName: name, high: high.high, highName: high.highName };
+    if (value > (low.value ?? 0)) low = { value, name };
   }
   return { low: low.value, lowName: low.name, high: high.high, highName: high.highName };
 }
