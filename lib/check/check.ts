@@ -9,10 +9,11 @@ import { parsedCue } from '../procedure/parsed-cue.ts';
 import { allSteps, type Procedure, type Step } from '../procedure/procedure.ts';
 import { type StepState, walk } from '../procedure/walk.ts';
 import { envelopeProblem, envelopeWords } from './envelope-words.ts';
+import { type Facts, MISSING, NO_FACTS } from './facts.ts';
 import type { Crash, Finding, NotChecked } from './finding.ts';
 import { fieldsRead, fingerprint, placeKey } from './fingerprint.ts';
-import type { Facts, Need, Report, Rule, RuleContext } from './rule.ts';
-import { rules as allRules } from './rules/index.ts';
+import type { Report, Rule, RuleContext } from './rule.ts';
+import { rulesUpTo } from './stage.ts';
 
 export type Checked = {
   readonly findings: readonly Finding[];
@@ -22,13 +23,14 @@ export type Checked = {
   readonly checked: { readonly rules: readonly string[]; readonly envelope: string };
 };
 
-const MISSING: Readonly<Record<Need, string>> = {
-  sheet: 'no type data sheet was given',
-  policy: "the operator's policy was not given",
-};
-
-/** Asks every rule that belongs to the procedure's phases. Never throws on account of a rule: that is a crash of the rule. */
-export function checkProcedure(procedure: Procedure, facts: Facts, rules: readonly Rule[] = allRules): Checked {
+/** Asks every rule that belongs to the procedure's phases, by default those that run up to submission. A fact
+ *  left out is missing. Never throws on account of a rule: that is a crash of the rule. */
+export function checkProcedure(
+  procedure: Procedure,
+  given: Partial<Facts>,
+  rules: readonly Rule[] = rulesUpTo('submission'),
+): Checked {
+  const facts: Facts = { ...NO_FACTS, ...given };
   const steps = allSteps(procedure);
   const byId = new Map(steps.map((step) => [step.id as string, step]));
   const found: Finding[] = [];
@@ -88,8 +90,13 @@ function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[]) {
       assert(facts.sheet !== null, 'a rule that explores needs the sheet');
       return (flights ??= fly(facts.sheet.modes, procedure));
     },
+    // A rule is asked only when all that it needs is there.
     sheet: facts.sheet as RuleContext['sheet'],
     policy: facts.policy as RuleContext['policy'],
+    library: facts.library as RuleContext['library'],
+    others: facts.others as RuleContext['others'],
+    fleet: facts.fleet as RuleContext['fleet'],
+    governance: facts.governance as RuleContext['governance'],
   });
 }
 

@@ -2,18 +2,17 @@
 
 import type { Sheet } from '../aircraft/sheet.ts';
 import type { Parsed } from '../gate/syntax.ts';
+import type { Fleet, Library } from '../library/library.ts';
 import type { Flights } from '../mode/flights.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Phase, Procedure, Step } from '../procedure/procedure.ts';
 import type { StepState } from '../procedure/walk.ts';
+import type { Need } from './facts.ts';
 import type { Fix, Place, Severity, Witness } from './finding.ts';
+import type { Governance } from './governance.ts';
 
 export type Stage = 'writing' | 'submission' | 'publication' | 'in force';
 export type Kind = 'T' | 'N' | 'X' | 'S' | 'T/N' | 'N/S' | 'X/S' | 'T/X';
-export type Need = 'sheet' | 'policy';
-
-/** What a rule may be given. Facts that are missing are null, and a rule that needs them is then "not checked, because …". */
-export type Facts = { readonly sheet: Sheet | null; readonly policy: Policy | null };
 
 export type Report<Message extends string> = (found: {
   readonly at: Place;
@@ -34,9 +33,13 @@ export type RuleContext = {
   readonly states: readonly StepState[];
   /** The procedure explored with the sheet's mode table, as written: no slip, no surprise. For rules that need the sheet. */
   readonly flights: Flights;
-  /** Given only to a rule that needs it. */
+  /** Each given only to a rule that needs it. */
   readonly sheet: Sheet;
   readonly policy: Policy;
+  readonly library: Library;
+  readonly others: readonly Procedure[];
+  readonly fleet: Fleet;
+  readonly governance: Governance;
   /** Parses gate notation, once for each text. */
   readonly gate: (text: string) => Parsed;
   /** Says that something of this rule could not be asked at a place, and why. */

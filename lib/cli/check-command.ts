@@ -55,7 +55,12 @@ function checkText(file: string, text: string, grounds: Grounds): ProcedureRepor
   if (!read.ok) return { file, problems: read.error };
   const { procedure, where } = read.value;
   const { chosen, remarks } = chooseSheet(procedure, grounds.sheets);
-  const found = checkProcedure(procedure, { sheet: chosen?.sheet ?? null, policy: grounds.policy.policy });
+  const facts = {
+    sheet: chosen?.sheet ?? null,
+    policy: grounds.policy.policy,
+    library: grounds.library?.library ?? null,
+  };
+  const found = checkProcedure(procedure, facts);
   const sheet = chosen && { file: chosen.file, type: chosen.sheet.type, revision: chosen.sheet.revision };
   return procedureReport(file, procedure, { sheet, remarks }, found, (at) => where(pathOf(procedure, at)));
 }

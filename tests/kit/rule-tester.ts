@@ -3,11 +3,12 @@
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { type Checked, checkProcedure } from '../../lib/check/check.ts';
+import { type Facts, MISSING } from '../../lib/check/facts.ts';
 import type { Witness } from '../../lib/check/finding.ts';
-import type { Facts, Rule } from '../../lib/check/rule.ts';
+import type { Rule } from '../../lib/check/rule.ts';
 import { type ProcedureParts, procedureWith, type StepParts } from '../../lib/procedure/build.ts';
 import type { Procedure } from '../../lib/procedure/procedure.ts';
-import { housePolicy, tn182 } from './world.ts';
+import { houseFacts, tn182 } from './world.ts';
 
 export type Expected = {
   /** `step field`, such as `s1 cue`; ` exit.flaps` for a field of the procedure itself. */
@@ -74,7 +75,7 @@ export function testRule(rule: Rule, table: Table): void {
       ...rule.needs.map((need) => ({
         procedure: {},
         facts: { [need]: null },
-        because: need === 'sheet' ? 'sheet' : 'policy',
+        because: MISSING[need],
       })),
     ];
     if (lacking.length === 0) {
@@ -91,7 +92,7 @@ export function testRule(rule: Rule, table: Table): void {
 
 /** The rule's own answer, the same however often and in whatever order of keys it is asked. */
 export function verdict(rule: Rule, procedure: Procedure, facts: Partial<Facts>): Checked {
-  const all: Facts = { sheet: tn182, policy: housePolicy, ...facts };
+  const all: Facts = { ...houseFacts, ...facts };
   const once = checkProcedure(frozen(procedure), all, [rule]);
   expect(once.crashed).toEqual([]);
   expect(checkProcedure(frozen(procedure), all, [rule])).toEqual(once);

@@ -2,8 +2,10 @@
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import { readSheet, type Sheet } from '../../lib/aircraft/sheet.ts';
+import type { Facts } from '../../lib/check/facts.ts';
 import type { Policy } from '../../lib/policy/policy.ts';
 import { readPolicy } from '../../lib/policy/policy.ts';
+import { seedFleet, seedLibrary } from './seed.ts';
 
 const data = (path: string): unknown => parse(readFileSync(new URL(`../../seed/${path}`, import.meta.url), 'utf8'));
 
@@ -23,6 +25,16 @@ function policyOf(path: string): Policy {
 
 export const tn182: Sheet = sheetOf('aircraft/tn-182-a.yaml');
 export const housePolicy: Policy = policyOf('library/policy.yaml');
+
+/** What the rules of a case are given unless it says otherwise: the demo world, no other procedure, nothing of a change. */
+export const houseFacts: Facts = {
+  sheet: tn182,
+  policy: housePolicy,
+  library: seedLibrary(),
+  others: [],
+  fleet: seedFleet(),
+  governance: { today: '2026-11-25' },
+};
 
 /** The sheet with other limits, as a revision would bring: VFE by detent, kt. */
 export function withLimits(vfe: Readonly<Record<string, number>>): Sheet {

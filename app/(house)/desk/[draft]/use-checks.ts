@@ -1,7 +1,7 @@
 'use client';
 import { useEffect, useRef, useState } from 'react';
 import type { Checked } from '../../../../lib/check/check.ts';
-import type { Facts } from '../../../../lib/check/rule.ts';
+import type { Facts } from '../../../../lib/check/facts.ts';
 import type { Procedure } from '../../../../lib/procedure/procedure.ts';
 import type { CheckAnswer, CheckQuestion } from '../_draft/check-worker.ts';
 
@@ -14,11 +14,11 @@ export type Checking = {
 };
 
 /** Asks the worker anew whenever the text changes. An answer to an older question is passed over. */
-export function useChecks(procedure: Procedure, facts: Facts): Checking {
+export function useChecks(procedure: Procedure, facts: Partial<Facts>): Checking {
   const [state, setState] = useState<Checking>({ checked: null, pending: true, failed: '' });
   const worker = useRef<Worker | null>(null);
   const asked = useRef(0);
-  const told = useRef<Facts | null>(null);
+  const told = useRef<Partial<Facts> | null>(null);
   useEffect(() => {
     const made = new Worker(new URL('../_draft/check-worker.ts', import.meta.url), { type: 'module' });
     worker.current = made;

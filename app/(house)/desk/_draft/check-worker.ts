@@ -1,11 +1,11 @@
 // The checks beside the page: a web worker that is sent a procedure with its sheet and policy and answers with what was
 // found. The server asks the same rules again at submission; nothing decided here is taken on trust.
 import { type Checked, checkProcedure } from '../../../../lib/check/check.ts';
-import type { Facts } from '../../../../lib/check/rule.ts';
+import type { Facts } from '../../../../lib/check/facts.ts';
 import type { Procedure } from '../../../../lib/procedure/procedure.ts';
 
 /** `facts` may be left out when they are those of the question before: a sheet is large, a keystroke is small. */
-export type CheckQuestion = { readonly id: number; readonly procedure: Procedure; readonly facts?: Facts };
+export type CheckQuestion = { readonly id: number; readonly procedure: Procedure; readonly facts?: Partial<Facts> };
 /** `took` in ms. `failed`: the check as a whole broke; the page says so and keeps what it showed. */
 export type CheckAnswer =
   | { readonly id: number; readonly checked: Checked; readonly took: number }
@@ -17,7 +17,7 @@ type Scope = {
 };
 
 const scope = self as unknown as Scope;
-let facts: Facts = { sheet: null, policy: null };
+let facts: Partial<Facts> = {};
 
 scope.addEventListener('message', ({ data }) => {
   try {
