@@ -1,0 +1,166 @@
+/**
+ * Two pilots, each doing one thing at a time, and one voice channel for all (D7 of the project's reference). Times in
+ * seconds from the start of the flight. Nothing here knows a procedure: duties come in, spans go out.
+ */
+import { assert } from '../base/assert.ts';
+import { type Busy, busiest } from './timeline-busy.ts';
+
+export type Pilot = 'PF' | 'PM';
+export const PILOTS: readonly Pilot[] = ['PF', 'PM'];
+
+/** One thing that somebody does once. */
+export type Duty = {
+  readonly id: string;
+  /** Null: neither pilot (an automatic voice, the controller). */
+  readonly who: Pilot | null;
+  readonly does: string;
+  /** s, before it is varied. */
+  readonly takes: number;
+  readonly speaks: boolean;
+  /** Not before this moment; null: when what it follows is done. */
+  readonly at: number | null;
+  /** Ids of duties that are done before this one, and the time from the last of them. */
+  readonly follows: readonly string[];
+  readonly lag: number;
+  /** An interruption goes before all that has not begun; `fixed` begins at its moment whatever else is spoken. */
+  readonly order: 'in turn' | 'first' | 'fixed';
+  /** Spoken in one breath with the others of this name (V1 with VR): no collision. */
+  readonly breath: string | null;
+  /** When it has to be done at the latest; null: no such moment. */
+  readonly deadline: number | null;
+};
+
+/** How a duty came about: late is the wait behind its trigger, slack what is left to its deadline. */
+export type Span = {
+  readonly duty: Duty;
+  readonly trigger: number;
+  readonly start: number;
+  readonly end: number;
+  readonly late: number;
+  readonly slack: number | null;
+};
+/** `second` wanted to be said while `first` was: it waited for that long, or was said over it. */
+export type Collision = {
+  readonly first: Span;
+  readonly second: Span;
+  readonly seconds: number;
+  readonly over: boolean;
+};
+
+export type Timeline = {
+  /** By their start. */
+  readonly spans: readonly Span[];
+  /** Whose trigger never comes, since what they follow never is. */
+  readonly never: readonly Duty[];
+  readonly busy: Readonly<Record<Pilot, { readonly ten: Busy; readonly thirty: Busy; readonly firstThirty: number }>>;
+  readonly collisions: readonly Collision[];
+  readonly end: number;
+};
+
+/** By how much a duration is stretched; 1 as it stands. */
+export type Stretch = (duty: Duty) => number;
+
+const SHORT = 10;
+const LONG = 30;
+/** Waits below this are rounding, s. */
+const HAIR = 1e-9;
+
+/**
+ * Each duty starts at max(trigger, pilot free, voice free). Of several that could start next, the one that can start
+ * soonest; then an interruption; then the one that was due first; then the one that stands first.
+ */
+export function timeline(duties: readonly Duty[], stretch: Stretch = () => 1): Timeline {
+  const ids = new Set(duties.map((duty) => duty.id));
+  assert(ids.size === duties.length, 'two duties have one id');
+  const done = new Map<string, Span>();
+  const free: Record<Pilot, number> = { PF: 0, PM: 0 };
+  let voice = 0;
+  let waiting = [...duties];
+  const spans: Span[] = [];
+  for (;;) {
+    let best: { duty: Duty; trigger: number; start: number } | null = null;
+    for (const duty of waiting) {
+      const trigger = triggerOf(duty, done);
+      if (trigger === null) continue;
+      const fixed = duty.order === 'fixed';
+      const start = fixed
+        ? trigger
+        : Math.max(trigger, duty.who === null ? 0 : free[duty.who], duty.speaks ? voice : 0);
+      if (best === null || before({ duty, trigger, start }, best)) best = { duty, trigger, start };
+    }
+    if (best === null) break;
+    const { duty, trigger, start } = best;
+    const end = start + duty.takes * stretch(duty);
+    if (duty.who !== null) free[duty.who] = Math.max(free[duty.who], end);
+    if (duty.speaks) voice = Math.max(voice, end);
+    const slack = duty.deadline === null ? null : duty.deadline - end;
+    const span = { duty, trigger, start, end, late: start - trigger, slack };
+    spans.push(span);
+    done.set(duty.id, span);
+    waiting = waiting.filter((other) => other !== duty);
+  }
+  const end = spans.reduce((last, span) => Math.max(last, span.end), 0);
+  return {
+    spans,
+    never: waiting,
+    busy: { PF: busyOf('PF', spans), PM: busyOf('PM', spans) },
+    collisions: collisionsOf(spans),
+    end,
+  };
+}
+
+function triggerOf(duty: Duty, done: ReadonlyMap<string, Span>): number | null {
+  let last = Number.NEGATIVE_INFINITY;
+  for (const id of duty.follows) {
+    const span = done.get(id);
+    if (span === undefined) return null;
+    last = Math.max(last, span.end + duty.lag);
+  }
+  const at = Math.max(duty.at ?? Number.NEGATIVE_INFINITY, last);
+  return Number.isFinite(at) ? at : null;
+}
+
+type Candidate = { readonly duty: Duty; readonly trigger: number; readonly start: number };
+
+/** What stands first stays first where all else is equal. */
+function before(a: Candidate, b: Candidate): boolean {
+  const [first, other] = [a.duty.order === 'first', b.duty.order === 'first'];
+  const sameHands = a.duty.who === b.duty.who || (a.duty.speaks && b.duty.speaks);
+  if (first !== other && sameHands && Math.abs(a.start - b.start) < HAIR) return first;
+  if (Math.abs(a.start - b.start) >= HAIR) return a.start < b.start;
+  return a.trigger < b.trigger - HAIR;
+}
+
+function busyOf(pilot: Pilot, spans: readonly Span[]) {
+  const own = spans.filter((span) => span.duty.who === pilot);
+  return {
+    ten: busiest(own, SHORT),
+    thirty: busiest(own, LONG),
+    firstThirty: own.reduce((sum, { start, end }) => sum + Math.max(0, Math.min(end, LONG) - start), 0) / LONG,
+  };
+}
+
+/** Each spoken thing with the one that held the channel longest while it waited, or that it was said over. */
+function collisionsOf(spans: readonly Span[]): readonly Collision[] {
+  const spoken = spans.filter((span) => span.duty.speaks);
+  const found: Collision[] = [];
+  for (const second of spoken) {
+    let worst: Collision | null = null;
+    for (const first of spoken) {
+      const oneBreath = first.duty.breath !== null && first.duty.breath === second.duty.breath;
+      if (first === second || oneBreath) continue;
+      const over = Math.min(first.end, second.end) - Math.max(first.start, second.start);
+      const isOver = over > HAIR;
+      if (isOver && (first.start > second.start || (first.start === second.start && first.duty.id > second.duty.id)))
+        continue;
+      const held = Math.min(first.end, second.start) - Math.max(first.start, second.trigger);
+      // One that fell due first and only lost its turn was not hindered by speech, but by a pair of hands.
+      const seconds = isOver ? over : held;
+      if (seconds > HAIR && (worst === null || seconds > worst.seconds)) {
+        worst = { first, second, seconds: isOver ? over : second.late, over: isOver };
+      }
+    }
+    if (worst !== null) found.push(worst);
+  }
+  return found;
+}
