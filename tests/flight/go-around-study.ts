@@ -1,0 +1,42 @@
+// The crew study of the reference (D6.1), as duties: its durations as it prints them, its moments (positive climb, 400 ft)
+// as its flight prints them. The radio call is due after modes and heading in the first order, at gear up in the other one.
+import type { Duty, Pilot } from '../../lib/flight/timeline.ts';
+
+export function studyDuty(id: string, who: Pilot, takes: number, more: Partial<Duty>): Duty {
+  const plain = {
+    at: null,
+    follows: [],
+    lag: 0,
+    speaks: false,
+    order: 'in turn',
+    breath: null,
+    deadline: null,
+  } as const;
+  return { ...plain, id, who, does: id, takes, ...more };
+}
+
+export function goAroundStudy(order: 'check first' | 'check at the end'): readonly Duty[] {
+  const first = order === 'check first';
+  const reading = studyDuty('read modes', 'PM', 3, {
+    speaks: true,
+    follows: [first ? 'go around, press' : 'press HEADING'],
+    lag: first ? 1 : 0,
+  });
+  const radio = studyDuty('radio', 'PM', 6, { speaks: true, at: first ? 18 : 12.5 });
+  const rest = [
+    studyDuty('positive climb', 'PM', 1, { at: 4, speaks: true }),
+    studyDuty('order F18', 'PF', 1, { follows: ['positive climb'], speaks: true }),
+    studyDuty('gear up', 'PF', 1, { follows: ['order F18'], speaks: true }),
+    studyDuty('select F18', 'PM', 3, { follows: ['gear up'] }),
+    studyDuty('gear lever', 'PM', 2, { follows: ['gear up'] }),
+    studyDuty('call 400', 'PF', 1.2, { at: 13, speaks: true }),
+    studyDuty('press HEADING', 'PM', 3, { follows: ['call 400'], speaks: true }),
+    radio,
+    studyDuty('altitude check', 'PM', 3, { follows: ['radio'], speaks: true }),
+  ];
+  return [
+    studyDuty('go around, press', 'PF', 1.5, { at: 0, speaks: true }),
+    studyDuty('pitch, levers', 'PF', 3, { follows: ['go around, press'] }),
+    ...(first ? [reading, ...rest] : [...rest, reading]),
+  ];
+}
