@@ -114,6 +114,9 @@ export const defaultPolicy: Policy = {
     most: 1.5,
     busyTen: 0.8,
     busyThirty: 0.7,
+    modeReading: 6,
+    callWait: 2.5,
+    slack: 0.3,
   },
   panel: {
     handFlown: 'PM',

@@ -96,6 +96,12 @@ const durations = z.strictObject({
   most: z.number().finite().min(1).max(5),
   busyTen: share,
   busyThirty: share,
+  /** Modes are read this soon after a press; a call waits for the voice channel no longer than this. A policy that was
+   *  written before these were asked for has the figures of the catalogue. */
+  modeReading: seconds.default(6),
+  callWait: seconds.default(2.5),
+  /** Of the time to a deadline this much is left over. */
+  slack: share.default(0.3),
 });
 
 const panel = z.strictObject({
