@@ -101,7 +101,7 @@ function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[]) {
 }
 
 function reporter(rule: Rule, byId: ReadonlyMap<string, Step>, into: Finding[]): Report<string> {
-  return ({ at, message, data, witness, cause, fix, read }) => {
+  return ({ at, message, data, witness, cause, fix, severity, read }) => {
     const template = rule.messages[message];
     if (template === undefined) throw new Error(`${rule.id} has no message "${message}"`);
     const sentence = template.replaceAll(/\{(\w+)\}/g, (whole, name: string) => {
@@ -114,7 +114,7 @@ function reporter(rule: Rule, byId: ReadonlyMap<string, Step>, into: Finding[]):
     into.push({
       check: rule.id,
       number: rule.number,
-      severity: rule.severity,
+      severity: severity ?? rule.severity,
       at,
       message: sentence,
       witness,

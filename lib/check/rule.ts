@@ -21,6 +21,8 @@ export type Report<Message extends string> = (found: {
   readonly witness: Witness;
   readonly cause?: string;
   readonly fix?: Fix;
+  /** Where the catalogue names two: the lower one of this case. Left out: the rule's own. */
+  readonly severity?: Severity;
   /** Values that the check read beyond the step itself (sheet cells, policy values): an answer is bound to them too. */
   readonly read?: readonly (string | number)[];
 }) => void;

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
 import { readSheet, type Sheet } from '../../lib/aircraft/sheet.ts';
 import type { Facts } from '../../lib/check/facts.ts';
+import { governanceOn } from '../../lib/check/governance.ts';
 import type { Policy } from '../../lib/policy/policy.ts';
 import { readPolicy } from '../../lib/policy/policy.ts';
 import { seedFleet, seedLibrary } from './seed.ts';
@@ -33,7 +34,7 @@ export const houseFacts: Facts = {
   library: seedLibrary(),
   others: [],
   fleet: seedFleet(),
-  governance: { today: '2026-11-25' },
+  governance: governanceOn('2026-11-25'),
 };
 
 /** The sheet with other limits, as a revision would bring: VFE by detent, kt. */
