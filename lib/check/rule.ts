@@ -67,8 +67,8 @@ export type Rule<Message extends string = string> = {
   readonly reads: readonly (keyof Step)[];
   /** `{name}` is filled from `data`. */
   readonly messages: Readonly<Record<Message, string>>;
-  /** YAML: a list of steps, or the parts of a procedure; what is left out is clean (procedure/build.ts). `sheet`: what is
-   *  other in the type data. */
+  /** YAML: a list of steps, or the parts of a procedure; what is left out is clean (procedure/build.ts). `sheet`,
+   *  `library`, `fleet`, `governance`: what is other there; `others`: the operator's other procedures. */
   readonly examples: { readonly bad: string; readonly good: string };
   readonly run: (context: RuleContext, report: Report<Message>) => void;
 };

@@ -104,22 +104,42 @@ export function verdict(rule: Rule, procedure: Procedure, facts: Partial<Facts>)
   return once;
 }
 
-type Example = ProcedureParts & { readonly sheet?: Patch };
 type Patch = { readonly [key: string]: unknown };
+type Example = ProcedureParts & {
+  readonly sheet?: Patch;
+  readonly library?: Patch;
+  readonly fleet?: Patch;
+  readonly others?: readonly ProcedureParts[];
+  readonly governance?: Patch & { readonly change?: { readonly base?: { readonly procedure: ProcedureParts } } };
+};
 
-/** An example of a rule: a list of steps, or the parts of a procedure, with `sheet` for what is other in the type data. */
+/** An example of a rule: a list of steps, or the parts of a procedure, with `sheet`, `library`, `fleet` and `governance`
+ *  for what is other there, and the operator's `others` as parts. */
 export function example(yaml: string): Required<Pick<Case, 'facts'>> & { readonly procedure: Procedure } {
   const data = parse(yaml) as Example | readonly StepParts[];
   if (Array.isArray(data)) return { procedure: procedureWith({ steps: data }), facts: {} };
-  const { sheet, ...parts } = data as Example;
-  return { procedure: procedureWith(parts), facts: sheet === undefined ? {} : { sheet: patched(tn182, sheet) } };
+  const { sheet, library, fleet, others, governance, ...parts } = data as Example;
+  const base = governance?.change?.base;
+  const change = base && { ...governance.change, base: { ...base, procedure: procedureWith(base.procedure) } };
+  return {
+    procedure: procedureWith(parts),
+    facts: {
+      ...(sheet && { sheet: patched(tn182, sheet) }),
+      ...(library && { library: patched(houseFacts.library, library) }),
+      ...(fleet && { fleet: patched(houseFacts.fleet, fleet) }),
+      ...(others && { others: others.map(procedureWith) }),
+      ...(governance && {
+        governance: patched(houseFacts.governance, { ...governance, ...(change && { change }) }),
+      }),
+    },
+  };
 }
 
 function patched<T>(value: T, patch: Patch): T {
-  const all = value as Record<string, unknown>;
+  const all = value as Record<string, unknown> | null | undefined;
   const entries = Object.entries(patch).map(([key, inner]) => {
     const nested = inner !== null && typeof inner === 'object' && !Array.isArray(inner);
-    return [key, nested ? patched(all[key], inner as Patch) : inner];
+    return [key, nested ? patched(all?.[key], inner as Patch) : inner];
   });
   return { ...all, ...Object.fromEntries(entries) } as T;
 }
