@@ -111,7 +111,7 @@ function neverFired(graph: Graph): readonly TableProblem[] {
       graph.found.states.some((state) => holds(guard, graph.machine.layout, state)),
     );
     if (met) return [];
-    const message = `the guard of ${id} (${event}) is true in no state that can be reached on standard ${graph.machine.standard}`;
+    const message = `the guard of ${id} (${event}) is true in no state that can be reached`;
     return [{ kind: 'never-true', at: id, message, witness: [] }];
   });
 }

@@ -2,15 +2,12 @@
 import { useDeferredValue, useMemo } from 'react';
 import { readSheet, type Sheet, type SheetProblem } from '../../../lib/aircraft/sheet.ts';
 import { checkSheet } from '../../../lib/envelope/sheet-check.ts';
-import { ActForm } from '../../_ui/act-form.tsx';
-import { Button } from '../../_ui/button.tsx';
-import { Field } from '../../_ui/field.tsx';
+import { readTable } from '../../../lib/mode/table-text.ts';
 import { Notice } from '../../_ui/notice.tsx';
-import { Section } from '../../_ui/page-head.tsx';
-import { bringIn } from './actions.ts';
 import { ChangeTable } from './change-table.tsx';
 import { GridTable } from './grid-table.tsx';
 import { useKeptCells } from './kept-cells.ts';
+import { MakeRevision } from './make-revision.tsx';
 import css from './sheet.module.css';
 import { sheetChanges } from './sheet-changes.ts';
 import { gridsOf, nextSheet } from './sheet-grid.ts';
@@ -18,7 +15,11 @@ import { gridsOf, nextSheet } from './sheet-grid.ts';
 /** A draft of the next revision: the figures in cells, read and checked while typing, imported as a whole. */
 export function NextRevision({ sheetId, sheet }: { sheetId: string; sheet: Sheet }) {
   const [kept, keep] = useKeptCells(sheetId);
-  const data = useDeferredValue(useMemo(() => nextSheet(sheet, kept.revision, kept.typed), [sheet, kept]));
+  const table = useMemo(() => (kept.table ? readTable(kept.table) : null), [kept.table]);
+  const modes = table?.modes ?? undefined;
+  const data = useDeferredValue(
+    useMemo(() => nextSheet(sheet, kept.revision, kept.typed, modes), [sheet, kept.revision, kept.typed, modes]),
+  );
   const read = useMemo(() => readSheet(data), [data]);
   const problems = useMemo(() => (read.ok ? checkSheet(read.value) : read.error), [read]);
   const wrong = read.ok ? [] : problems.map((one) => one.at);
@@ -40,32 +41,13 @@ export function NextRevision({ sheetId, sheet }: { sheetId: string; sheet: Sheet
         />
       ))}
       {read.ok && <ChangeTable changes={sheetChanges(sheet, read.value)} />}
+      {table && table.modes === null && (
+        <Notice kind="stop" word="Cannot be read yet:">
+          the mode table, in {table.problems.length} {table.problems.length === 1 ? 'cell' : 'cells'}.
+        </Notice>
+      )}
       <Problems problems={problems} readable={read.ok} />
-      <Section title="Make it a revision">
-        <ActForm
-          act={async () => {
-            const text = JSON.stringify(nextSheet(sheet, kept.revision, kept.typed));
-            const answer = await bringIn({ text, name: `revision ${kept.revision}` });
-            if (answer.ok) keep(null);
-            return answer;
-          }}
-          onDone={({ revisionId }) => ({ go: `/sheets/${revisionId}` })}
-          button="Import this revision"
-        >
-          <Field
-            label="Name of the revision"
-            required
-            value={kept.revision}
-            onChange={(event) => keep({ ...kept, revision: event.target.value })}
-            hint={`It follows ${sheet.revision}. Procedures that rest on ${sheet.revision} keep it until they are checked anew.`}
-          />
-        </ActForm>
-        <div>
-          <Button look="grave" onClick={() => keep(null)} disabled={Object.keys(kept.typed).length === 0}>
-            Discard what I typed
-          </Button>
-        </div>
-      </Section>
+      <MakeRevision sheet={sheet} kept={kept} keep={keep} />
     </>
   );
 }

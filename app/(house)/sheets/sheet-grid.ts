@@ -109,10 +109,12 @@ export function pasted(grid: Grid, row: number, column: number, text: string): T
   return typed;
 }
 
-/** The sheet with what was typed, as plain data for the reader of sheets, which says what is wrong with it. */
-export function nextSheet(sheet: Sheet, revision: string, typed: Typed): unknown {
+/** The sheet with what was typed, as plain data for the reader of sheets, which says what is wrong with it. `modes`: the mode
+ *  table, where it was edited too. */
+export function nextSheet(sheet: Sheet, revision: string, typed: Typed, modes?: Sheet['modes']): unknown {
   const data = structuredClone(sheet) as unknown as Record<string, unknown>;
   data.revision = revision;
+  if (modes) data.modes = modes;
   for (const [path, text] of Object.entries(typed)) {
     const keys = path.split('.');
     const last = keys.pop()!;

@@ -4,6 +4,7 @@ import { welcome } from '../../../../../lib/server/welcome.ts';
 import { shown, signedIn } from '../../../../_ui/arrive.ts';
 import { PageHead } from '../../../../_ui/page-head.tsx';
 import { Main } from '../../../../_ui/shell.tsx';
+import { EditWays } from '../../edit-ways.tsx';
 import { NextRevision } from '../../next-revision.tsx';
 import { openSheet } from '../../open-sheet.ts';
 import { SheetWays } from '../../sheet-ways.tsx';
@@ -20,6 +21,7 @@ export default async function Page({ params }: { params: Promise<{ revision: str
     <Main>
       <PageHead label={`from revision ${sheet.revision}`} title={`${sheet.name}, next revision`} />
       <SheetWays id={revision} here="/edit" edit />
+      <EditWays id={revision} here="" />
       <NextRevision sheetId={revision} sheet={sheet} />
     </Main>
   );
