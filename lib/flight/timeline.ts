@@ -26,8 +26,8 @@ export type Duty = {
   readonly order: 'in turn' | 'first' | 'fixed';
   /** Spoken in one breath with the others of this name (V1 with VR): no collision. */
   readonly breath: string | null;
-  /** When it has to be done at the latest; null: no such moment. */
-  readonly deadline: number | null;
+  /** When it has to be done at the latest: a moment, or so many seconds behind the end of another; null: no such moment. */
+  readonly deadline: number | { readonly behind: string; readonly seconds: number } | null;
 };
 
 /** How a duty came about: late is the wait behind its trigger, slack what is left to its deadline. */
@@ -93,8 +93,8 @@ export function timeline(duties: readonly Duty[], stretch: Stretch = () => 1): T
     const end = start + duty.takes * stretch(duty);
     if (duty.who !== null) free[duty.who] = Math.max(free[duty.who], end);
     if (duty.speaks) voice = Math.max(voice, end);
-    const slack = duty.deadline === null ? null : duty.deadline - end;
-    const span = { duty, trigger, start, end, late: start - trigger, slack };
+    const latest = deadlineOf(duty, done);
+    const span = { duty, trigger, start, end, late: start - trigger, slack: latest === null ? null : latest - end };
     spans.push(span);
     done.set(duty.id, span);
     waiting = waiting.filter((other) => other !== duty);
@@ -120,6 +120,12 @@ function triggerOf(duty: Duty, done: ReadonlyMap<string, Span>): number | null {
   return Number.isFinite(at) ? at : null;
 }
 
+function deadlineOf({ deadline }: Duty, done: ReadonlyMap<string, Span>): number | null {
+  if (deadline === null || typeof deadline === 'number') return deadline;
+  const behind = done.get(deadline.behind);
+  return behind === undefined ? null : behind.end + deadline.seconds;
+}
+
 type Candidate = { readonly duty: Duty; readonly trigger: number; readonly start: number };
 
 /** What stands first stays first where all else is equal. */
@@ -140,27 +146,33 @@ function busyOf(pilot: Pilot, spans: readonly Span[]) {
   };
 }
 
-/** Each spoken thing with the one that held the channel longest while it waited, or that it was said over. */
+/** Each spoken thing that waited for the voice of somebody else, with the one that held it longest; or that was said over it. */
 function collisionsOf(spans: readonly Span[]): readonly Collision[] {
   const spoken = spans.filter((span) => span.duty.speaks);
-  const found: Collision[] = [];
-  for (const second of spoken) {
-    let worst: Collision | null = null;
-    for (const first of spoken) {
-      const oneBreath = first.duty.breath !== null && first.duty.breath === second.duty.breath;
-      if (first === second || oneBreath) continue;
-      const over = Math.min(first.end, second.end) - Math.max(first.start, second.start);
-      const isOver = over > HAIR;
-      if (isOver && (first.start > second.start || (first.start === second.start && first.duty.id > second.duty.id)))
-        continue;
-      const held = Math.min(first.end, second.start) - Math.max(first.start, second.trigger);
-      // One that fell due first and only lost its turn was not hindered by speech, but by a pair of hands.
-      const seconds = isOver ? over : held;
-      if (seconds > HAIR && (worst === null || seconds > worst.seconds)) {
-        worst = { first, second, seconds: isOver ? over : second.late, over: isOver };
-      }
-    }
-    if (worst !== null) found.push(worst);
-  }
-  return found;
+  return spoken.flatMap((second): readonly Collision[] => {
+    const others = spoken.filter((first) => first !== second && !together(first.duty, second.duty));
+    const over = others
+      .filter((first) => first.start < second.start || (first.start === second.start && first.duty.id < second.duty.id))
+      .map((first) => ({ first, second, seconds: common(first, second.start, second.end), over: true }));
+    const held = others.map((first) => ({
+      first,
+      second,
+      seconds: common(first, second.trigger, second.start),
+      over: false,
+    }));
+    const worst = [...over, ...held].reduce<Collision | null>(
+      (most, one) => (one.seconds > HAIR && (most === null || one.seconds > most.seconds) ? one : most),
+      null,
+    );
+    if (worst === null) return [];
+    return [worst.over ? worst : { ...worst, seconds: held.reduce((sum, one) => sum + one.seconds, 0) }];
+  });
 }
+
+/** One mouth, or one breath: nothing that could be said over the other. */
+const together = (a: Duty, b: Duty): boolean =>
+  (a.who !== null && a.who === b.who) || (a.breath !== null && a.breath === b.breath);
+
+/** How much of a span lies between two moments, s. */
+const common = ({ start, end }: Span, from: number, to: number): number =>
+  Math.max(0, Math.min(end, to) - Math.max(start, from));

@@ -1,0 +1,119 @@
+// One step as what is ordered, done, said and answered, each with its duration from the operator's policy.
+import type { Sheet } from '../aircraft/sheet.ts';
+import type { Policy } from '../policy/policy.ts';
+import { conjuncts } from '../procedure/cue.ts';
+import { parsedCue } from '../procedure/parsed-cue.ts';
+import type { Procedure, Role, Step } from '../procedure/procedure.ts';
+import type { Pilot } from './timeline.ts';
+import type { Trace } from './trace.ts';
+
+export type Crew = {
+  readonly procedure: Procedure;
+  readonly trace: Trace;
+  readonly policy: Policy;
+  readonly sheet: Sheet;
+  /** How many items the list has that a step reads; null: the step reads none, or nobody knows. */
+  readonly items: (step: Step) => number | null;
+};
+
+export type Part = {
+  readonly name: 'order' | 'act' | 'say' | 'reply';
+  readonly who: readonly (Pilot | null)[];
+  readonly does: string;
+  readonly takes: number;
+  readonly speaks: boolean;
+};
+
+type Durations = Policy['durations'];
+
+const OUTSIDE = /^\((radio|cabin|company)\)/i;
+/** Spoken words of a text; what stands in brackets is not spoken. */
+const wordCount = (text: string): number =>
+  text
+    .replaceAll(/\([^)]*\)/g, ' ')
+    .split(/[\s–—-]+/)
+    .filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
+const spoken = (text: string, { speechWordsPerSecond }: Durations): number => wordCount(text) / speechWordsPerSecond;
+
+/** Steps of no duration (a guard, a wait) have no parts; a step has at most four. */
+export function partsOf(step: Step, { durations }: Policy, items: number | null): readonly Part[] {
+  const sayer = step.sayBy === '' ? step.who : step.sayBy;
+  const answerer = step.replyBy === '' ? otherThan(sayer) : step.replyBy;
+  const sayTakes = step.say === '' ? 0 : isOutside(step) ? durations.radio : spoken(step.say, durations);
+  const replyTakes = step.reply === '' ? 0 : replyLasts(step, sayTakes, durations);
+  const ordered = step.orderWords !== '' && !isHeard(step);
+  const reading = (sayer === step.who ? 0 : sayTakes) + replyTakes;
+  const hands = handsOf(step, durations, items, reading);
+  const act = sayer === step.who ? Math.max(0, hands - sayTakes) : hands;
+  const aloud = items !== null && step.verb === 'read';
+  const all: readonly Part[] = [
+    part('order', ordered ? step.orderBy : '', `“${step.orderWords}”`, spoken(step.orderWords, durations), true),
+    part('act', step.who, [step.verb, step.object, step.value].filter(Boolean).join(' '), act, aloud),
+    part('say', sayer, `“${step.say}”`, sayTakes, true),
+    part('reply', answerer, `“${step.reply}”`, replyTakes, true),
+  ];
+  return all.filter((one) => one.takes > 0 && (one.name !== 'order' || ordered));
+}
+
+const part = (name: Part['name'], role: Role | '', does: string, takes: number, speaks: boolean): Part => ({
+  name,
+  who: name !== 'act' && role === 'each' ? ['PF'] : pilotsOf(role),
+  does,
+  takes,
+  speaks,
+});
+
+const otherThan = (role: Role | ''): Role => (role === 'PM' || role === 'first officer' ? 'PF' : 'PM');
+
+const isOutside = (step: Step): boolean =>
+  OUTSIDE.test(step.say) || (/^(call|request)$/.test(step.verb) && /\bradio\b/i.test(step.object));
+
+/** The order of a step that waits to hear those words has been given already. */
+const isHeard = (step: Step): boolean =>
+  conjuncts(parsedCue(step.cue).gate).some((one) => one.kind === 'heard' && one.words === step.orderWords);
+
+/** A call and its answer take a challenge–response together, longer where the words do. */
+function replyLasts(step: Step, sayTakes: number, durations: Durations): number {
+  const words = spoken(step.reply, durations);
+  const exchange = step.say !== '' && !isOutside(step) && /^(call|respond|check)$/.test(step.verb);
+  return exchange ? Math.max(words, durations.challengeResponse - sayTakes) : words;
+}
+
+/** How long the step takes its actor beside the words of others: `reading` belongs to what the policy counts as one. */
+function handsOf(step: Step, durations: Durations, items: number | null, reading: number): number {
+  const withReading = (whole: number): number => Math.max(whole - reading, whole / 3);
+  switch (step.verb) {
+    case 'press':
+      return withReading(durations.pressAndRead);
+    case 'set':
+    case 'select':
+    case 'move':
+    case 'arm':
+    case 'engage':
+    case 'disengage':
+      if (isEntry(step)) return durations.dataEntry;
+      return /\baltitude (selector|window)\b|\bselected altitude\b/i.test(step.object)
+        ? withReading(durations.setAltitude)
+        : durations.lever;
+    case 'read':
+      return items === null ? durations.pressAndRead : items * durations.challengeResponse;
+    case 'check':
+      return Math.max(0, durations.challengeResponse - reading);
+    case 'decide':
+      return durations.reaction;
+    default:
+      return 0;
+  }
+}
+
+/** Typing: heads down, into a page. */
+export const isEntry = (step: Step): boolean =>
+  /^(set|select)$/.test(step.verb) && (step.flags.includes('eyes-down') || /\b(page|route draft)\b/i.test(step.object));
+
+/** Which of the two does what a role does; both for `each`, nobody of the two for the rest. */
+function pilotsOf(role: Role | ''): readonly (Pilot | null)[] {
+  if (role === 'each') return ['PF', 'PM'];
+  if (role === 'PF' || role === 'captain') return ['PF'];
+  if (role === 'PM' || role === 'first officer') return ['PM'];
+  return [null];
+}
