@@ -8,6 +8,7 @@ import { type Flights, fly } from '../mode/flights.ts';
 import { parsedCue } from '../procedure/parsed-cue.ts';
 import { allSteps, type Procedure, type Step } from '../procedure/procedure.ts';
 import { type StepState, walk } from '../procedure/walk.ts';
+import { type Corpus, corpusOf } from './corpus.ts';
 import { envelopeProblem, envelopeWords } from './envelope-words.ts';
 import { type Facts, MISSING, NO_FACTS } from './facts.ts';
 import type { Crash, Finding, NotChecked } from './finding.ts';
@@ -24,11 +25,13 @@ export type Checked = {
 };
 
 /** Asks every rule that belongs to the procedure's phases, by default those that run up to submission. A fact
- *  left out is missing. Never throws on account of a rule: that is a crash of the rule. */
+ *  left out is missing. `corpus`: the others, where they are indexed already. Never throws on account of a rule: that is a
+ *  crash of the rule. */
 export function checkProcedure(
   procedure: Procedure,
   given: Partial<Facts>,
   rules: readonly Rule[] = rulesUpTo('submission'),
+  corpus?: Corpus,
 ): Checked {
   const facts: Facts = { ...NO_FACTS, ...given };
   const steps = allSteps(procedure);
@@ -37,7 +40,7 @@ export function checkProcedure(
   const notChecked: NotChecked[] = [];
   const crashed: Crash[] = [];
   const asked: string[] = [];
-  const ground = groundOf(procedure, facts, steps);
+  const ground = groundOf(procedure, facts, steps, corpus);
 
   for (const rule of rules) {
     const { id: check, number } = rule;
@@ -75,7 +78,7 @@ export function checkProcedure(
 }
 
 /** What all rules share. The walk is made when the first rule is asked, and once. */
-function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[]) {
+function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[], corpus: Corpus | undefined) {
   let states: readonly StepState[] | undefined;
   let flights: Flights | undefined;
   return (unasked: RuleContext['unasked']): RuleContext => ({
@@ -94,7 +97,10 @@ function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[]) {
     sheet: facts.sheet as RuleContext['sheet'],
     policy: facts.policy as RuleContext['policy'],
     library: facts.library as RuleContext['library'],
-    others: facts.others as RuleContext['others'],
+    get others() {
+      assert(facts.others !== null, 'a rule that hears the others needs them');
+      return corpus ?? corpusOf(facts.others);
+    },
     fleet: facts.fleet as RuleContext['fleet'],
     governance: facts.governance as RuleContext['governance'],
   });

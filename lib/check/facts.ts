@@ -3,16 +3,17 @@
 import type { Sheet } from '../aircraft/sheet.ts';
 import type { Fleet, Library } from '../library/library.ts';
 import type { Policy } from '../policy/policy.ts';
-import type { Procedure } from '../procedure/procedure.ts';
 import type { Governance } from './governance.ts';
+import type { Told } from './told.ts';
 
 export type Facts = {
   readonly sheet: Sheet | null;
   readonly policy: Policy | null;
   /** Aerodrome cards, callouts, terms, checklists, sources. */
   readonly library: Library | null;
-  /** The operator's other procedures: as in force, else as last drafted. The one asked about is not among them. */
-  readonly others: readonly Procedure[] | null;
+  /** What the operator's other procedures tell (`toldBy`): as in force, else as last drafted. The one asked about is not
+   *  among them. */
+  readonly others: readonly Told[] | null;
   readonly fleet: Fleet | null;
   readonly governance: Governance | null;
 };

@@ -7,6 +7,7 @@ import type { Flights } from '../mode/flights.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Phase, Procedure, Step } from '../procedure/procedure.ts';
 import type { StepState } from '../procedure/walk.ts';
+import type { Corpus } from './corpus.ts';
 import type { Need } from './facts.ts';
 import type { Fix, Place, Severity, Witness } from './finding.ts';
 import type { Governance } from './governance.ts';
@@ -39,7 +40,8 @@ export type RuleContext = {
   readonly sheet: Sheet;
   readonly policy: Policy;
   readonly library: Library;
-  readonly others: readonly Procedure[];
+  /** What the operator's other procedures tell, asked by kind and key. */
+  readonly others: Corpus;
   readonly fleet: Fleet;
   readonly governance: Governance;
   /** Parses gate notation, once for each text. */

@@ -6,8 +6,9 @@ import { type Checked, checkProcedure } from '../../lib/check/check.ts';
 import { type Facts, MISSING } from '../../lib/check/facts.ts';
 import type { Witness } from '../../lib/check/finding.ts';
 import type { Rule } from '../../lib/check/rule.ts';
+import { type Told, toldBy } from '../../lib/check/told.ts';
 import { type ProcedureParts, procedureWith, type StepParts } from '../../lib/procedure/build.ts';
-import type { Procedure } from '../../lib/procedure/procedure.ts';
+import type { Procedure, ProcedureId } from '../../lib/procedure/procedure.ts';
 import { houseFacts, tn182 } from './world.ts';
 
 export type Expected = {
@@ -127,13 +128,17 @@ export function example(yaml: string): Required<Pick<Case, 'facts'>> & { readonl
       ...(sheet && { sheet: patched(tn182, sheet) }),
       ...(library && { library: patched(houseFacts.library, library) }),
       ...(fleet && { fleet: patched(houseFacts.fleet, fleet) }),
-      ...(others && { others: others.map(procedureWith) }),
+      ...(others && { others: told(others) }),
       ...(governance && {
         governance: patched(houseFacts.governance, { ...governance, ...(change && { change }) }),
       }),
     },
   };
 }
+
+/** The operator's other procedures from their parts, as a rule hears them. */
+export const told = (others: readonly ProcedureParts[]): readonly Told[] =>
+  others.map((parts, index) => toldBy({ ...procedureWith(parts), id: `other-${index + 1}` as ProcedureId }));
 
 function patched<T>(value: T, patch: Patch): T {
   const all = value as Record<string, unknown> | null | undefined;
