@@ -152,6 +152,22 @@ export function governanceOn(today: string, known: Partial<Omit<Governance, 'tod
   };
 }
 
+/** Why a check of one of the parts was not asked. */
+export const NOT_KNOWN = {
+  change: 'the issue before and the reasons for the change were not given',
+  differences: 'the comparison with the manufacturer and the difference register were not given',
+  sources: 'the table of sources was not given',
+  signing: 'the sign-offs of this text were not given',
+  goingLive: 'the dates of going live and the acknowledgements were not given',
+  revisions: 'the table of temporary revisions was not given',
+  devices: 'the state of the devices was not given',
+  answers: 'the answers and waivers were not given',
+  feedback: 'the feedback of the line was not given',
+} as const satisfies Readonly<Record<Exclude<keyof Governance, 'today'>, string>>;
+
+/** Where a finding points that is about the text as a whole. */
+export const WHOLE = { step: '', field: 'title' } as const;
+
 /** Whole days from one day to another; negative when it lies before. */
 export const daysBetween = (from: string, to: string): number =>
   Math.round((Date.parse(`${to}T00:00:00Z`) - Date.parse(`${from}T00:00:00Z`)) / 86_400_000);

@@ -8,12 +8,15 @@ import { branchGapOrOverlap } from './branch-gap-or-overlap.ts';
 import { branchGoesNowhere } from './branch-goes-nowhere.ts';
 import { buttonDoesNothing } from './button-does-nothing.ts';
 import { callWithoutAnswer } from './call-without-answer.ts';
+import { changedWithoutMark } from './changed-without-mark.ts';
+import { differsFromManufacturer } from './differs-from-manufacturer.ts';
 import { directionWords } from './direction-words.ts';
 import { doerChecksOwnWork } from './doer-checks-own-work.ts';
 import { elasticWords } from './elastic-words.ts';
 import { emptyReply } from './empty-reply.ts';
 import { engagedInWrongMode } from './engaged-in-wrong-mode.ts';
 import { entryExitStateMissing } from './entry-exit-state-missing.ts';
+import { feedbackUnanswered } from './feedback-unanswered.ts';
 import { flapAboveLimit } from './flap-above-limit.ts';
 import { flapSkip } from './flap-skip.ts';
 import { flapTooHigh } from './flap-too-high.ts';
@@ -25,6 +28,7 @@ import { handOverGap } from './hand-over-gap.ts';
 import { ifComesLast } from './if-comes-last.ts';
 import { knobKillsCapture } from './knob-kills-capture.ts';
 import { labelNotInModeSet } from './label-not-in-mode-set.ts';
+import { liveBeforeReady } from './live-before-ready.ts';
 import { loopWithoutExit } from './loop-without-exit.ts';
 import { negativeWording } from './negative-wording.ts';
 import { noTrigger } from './no-trigger.ts';
@@ -33,21 +37,29 @@ import { nobodyReadsAutoChanges } from './nobody-reads-auto-changes.ts';
 import { normalToNonNormalJoin } from './normal-to-non-normal-join.ts';
 import { notACommand } from './not-a-command.ts';
 import { notArmedToStop } from './not-armed-to-stop.ts';
+import { oldCopyStillShown } from './old-copy-still-shown.ts';
 import { oneControlTwoMeanings } from './one-control-two-meanings.ts';
 import { ownerLostAtHandover } from './owner-lost-at-handover.ts';
+import { reasonTooThin } from './reason-too-thin.ts';
+import { samePerson } from './same-person.ts';
 import { selectedAltitudeVsClearance } from './selected-altitude-vs-clearance.ts';
 import { shallShouldDrift } from './shall-should-drift.ts';
+import { signedSomethingElse } from './signed-something-else.ts';
 import { silentReversion } from './silent-reversion.ts';
 import { speedReferenceMissing } from './speed-reference-missing.ts';
 import { speedUnprotected } from './speed-unprotected.ts';
+import { staleSource } from './stale-source.ts';
 import { targetOutsideBand } from './target-outside-band.ts';
 import { tooLowToTouch } from './too-low-to-touch.ts';
+import { trExpiredOrClashing } from './tr-expired-or-clashing.ts';
+import { trLost } from './tr-lost.ts';
 import { twoActionsOneStep } from './two-actions-one-step.ts';
 import { twoOwners } from './two-owners.ts';
 import { twoTriggersOneMoment } from './two-triggers-one-moment.ts';
 import { undefinedActorWord } from './undefined-actor-word.ts';
 import { unitMissing } from './unit-missing.ts';
 import { vSpeedsOrder } from './v-speeds-order.ts';
+import { waivedForever } from './waived-forever.ts';
 import { wrongWordsExpected } from './wrong-words-expected.ts';
 
 export const rules: readonly Rule[] = [
@@ -100,4 +112,16 @@ export const rules: readonly Rule[] = [
   automationOffTwin,
   engagedInWrongMode,
   normalToNonNormalJoin,
+  differsFromManufacturer,
+  staleSource,
+  changedWithoutMark,
+  reasonTooThin,
+  samePerson,
+  signedSomethingElse,
+  liveBeforeReady,
+  trExpiredOrClashing,
+  trLost,
+  oldCopyStillShown,
+  waivedForever,
+  feedbackUnanswered,
 ];
