@@ -26,6 +26,7 @@ import { glideWithoutCourse } from './glide-without-course.ts';
 import { goAroundBelowAltitude } from './go-around-below-altitude.ts';
 import { handOverGap } from './hand-over-gap.ts';
 import { ifComesLast } from './if-comes-last.ts';
+import { invisibleTrigger } from './invisible-trigger.ts';
 import { knobKillsCapture } from './knob-kills-capture.ts';
 import { labelNotInModeSet } from './label-not-in-mode-set.ts';
 import { liveBeforeReady } from './live-before-ready.ts';
@@ -54,8 +55,10 @@ import { tooLowToTouch } from './too-low-to-touch.ts';
 import { trExpiredOrClashing } from './tr-expired-or-clashing.ts';
 import { trLost } from './tr-lost.ts';
 import { twoActionsOneStep } from './two-actions-one-step.ts';
+import { twoNamesOneThing } from './two-names-one-thing.ts';
 import { twoOwners } from './two-owners.ts';
 import { twoTriggersOneMoment } from './two-triggers-one-moment.ts';
+import { undefinedAbbreviation } from './undefined-abbreviation.ts';
 import { undefinedActorWord } from './undefined-actor-word.ts';
 import { unitMissing } from './unit-missing.ts';
 import { vSpeedsOrder } from './v-speeds-order.ts';
@@ -70,6 +73,7 @@ export const rules: readonly Rule[] = [
   callWithoutAnswer,
   emptyReply,
   noTrigger,
+  invisibleTrigger,
   twoTriggersOneMoment,
   loopWithoutExit,
   branchGapOrOverlap,
@@ -81,7 +85,9 @@ export const rules: readonly Rule[] = [
   notACommand,
   negativeWording,
   elasticWords,
+  undefinedAbbreviation,
   undefinedActorWord,
+  twoNamesOneThing,
   shallShouldDrift,
   unitMissing,
   altitudeReferenceMissing,
