@@ -67,21 +67,23 @@ export const RowTable = memo(function RowTable(props: {
                         {column === 0 && <CellSays problems={mine} nameOf={nameOf} />}
                       </td>
                     ))}
-                    <td className={css.acts}>
-                      <Button look="plain" onClick={() => hands.add(list, row.key)}>
-                        Duplicate
-                        <span className="unseen">
-                          {' '}
-                          {one} {at + 1}
-                        </span>
-                      </Button>
-                      <Button look="plain" onClick={() => hands.remove(list, row.key)}>
-                        Remove
-                        <span className="unseen">
-                          {' '}
-                          {one} {at + 1}
-                        </span>
-                      </Button>
+                    <td>
+                      <span className={css.acts}>
+                        <Button look="plain" onClick={() => hands.add(list, row.key)}>
+                          Duplicate
+                          <span className="unseen">
+                            {' '}
+                            {one} {at + 1}
+                          </span>
+                        </Button>
+                        <Button look="plain" onClick={() => hands.remove(list, row.key)}>
+                          Remove
+                          <span className="unseen">
+                            {' '}
+                            {one} {at + 1}
+                          </span>
+                        </Button>
+                      </span>
                     </td>
                   </tr>
                 );

@@ -110,7 +110,7 @@ export const RuleBlock = memo(function RuleBlock(props: {
             <span className={css.side}>then</span>
             {COLUMNS.map((column) => cell(one, was?.cases[at], `then.${column}`, css.then))}
             {rule.cases.length > 1 && (
-              <Button look="plain" onClick={() => hands.removeCase(one.key)}>
+              <Button look="plain" className={css.removeCase} onClick={() => hands.removeCase(one.key)}>
                 Remove case {at + 1}
               </Button>
             )}

@@ -4,6 +4,7 @@ import type { Sheet } from '../../../../lib/aircraft/sheet.ts';
 import type { ReadTable, TableText } from '../../../../lib/mode/table-text.ts';
 import { Button } from '../../../_ui/button.tsx';
 import { AXES, type Axis } from '../mode-grid.ts';
+import { ArmingTable } from '../mode-matrix.tsx';
 import { AxisScore } from './axis-score.tsx';
 import css from './score.module.css';
 import { goToCell } from './table-cell.tsx';
@@ -16,7 +17,7 @@ const MOST_SHOWN = 6;
 /** Beside the grid: cells that can't be read, what is odd about the table as last read, and one axis drawn. */
 export function TablePanel(props: { read: ReadTable; table: TableText; sheet: Sheet; stale: boolean }) {
   const { read, table, sheet, stale } = props;
-  const [axis, setAxis] = useState<Axis>('vertical');
+  const [axis, setAxis] = useState<Axis | 'armed'>('vertical');
   const { answer, of, failed } = useTableCheck(read.modes);
   const newest = useRef(table);
   newest.current = table;
@@ -25,7 +26,7 @@ export function TablePanel(props: { read: ReadTable; table: TableText; sheet: Sh
     if (place) goToCell(place.row, place.cell);
   }, []);
   const working = stale || (read.modes !== null && of !== read.modes);
-  const words = (of ?? sheet.modes)[axis];
+  const drawn = of ?? sheet.modes;
   return (
     <aside className={css.panel} aria-label="Self-check and drawing">
       <h2>Self-check</h2>
@@ -49,18 +50,24 @@ export function TablePanel(props: { read: ReadTable; table: TableText; sheet: Sh
       {answer && <TableFindings answer={answer} onPlace={go} />}
       <h2>One axis</h2>
       <div className={css.axes} role="group" aria-label="Axis that is drawn">
-        {AXES.map((one) => (
+        {([...AXES, 'armed'] as const).map((one) => (
           <Button key={one} look="plain" aria-pressed={one === axis} onClick={() => setAxis(one)}>
             {one}
           </Button>
         ))}
       </div>
-      {answer && answer.refused.length === 0 && (
-        <AxisScore axis={axis} words={words} strokes={answer.strokes[axis]} onRule={go} />
+      {axis === 'armed' ? (
+        <ArmingTable modes={drawn} />
+      ) : (
+        <>
+          {answer && answer.refused.length === 0 && (
+            <AxisScore axis={axis} words={drawn[axis]} strokes={answer.strokes[axis]} onRule={go} />
+          )}
+          <p className="small">
+            A ring is a word that the rule takes, the arrow where it leads, as far as it can be reached.
+          </p>
+        </>
       )}
-      <p className="small">
-        A ring is a word that the rule takes, the arrow where it leads, as far as it can be reached.
-      </p>
     </aside>
   );
 }
