@@ -200,7 +200,9 @@ function searched(plan: Plan, sign: number, legs: Legs): Result<{ begin: number;
     nearest(plan, pathOf(plan, sign, legs, begin, offsetFor(begin), past), 0, 4) >= clearance - 1e-6;
   if (edge + clearance <= 0) return err('The track passes the cell at this clearance already.');
   if (!clears(least)) return err('The cell moves to this side too fast to be passed on it: plan the other side.');
-  const begin = lastWhere(clears, least, far);
+  // Nobody turns away from a cell beside which, or behind which, he is.
+  const abeam = (cell.ahead * legs.track.speed) / closing;
+  const begin = lastWhere(clears, least, Math.max(least, abeam));
   const offset = offsetFor(begin);
   const short = pathOf(plan, sign, legs, begin, offset, 0);
   if (short.pieces[1]!.hours < 0 || short.pieces[5]!.hours < 0) {

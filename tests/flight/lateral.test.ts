@@ -138,7 +138,11 @@ describe('a deviation with wind and a moving cell', () => {
         expect(Math.abs(back.right)).toBeLessThan(0.1);
         expect(Math.abs(back.along - found.value.points.at(-1)!.along)).toBeLessThan(0.2);
       }),
-      { numRuns: 60 },
+      {
+        numRuns: 60,
+        // The cell comes the other way: nobody turns away from a cell that is behind already.
+        examples: [[{ drift: 33, toward: 241, from: 0, strength: 0, clearance: 10, leave: 20, side: 'left' }]],
+      },
     );
   });
   it('comes too near when it begins 1 NM later', () => {
