@@ -10,7 +10,7 @@ import { plain } from './names.ts';
 /** Capitals of two to five, or a word without a vowel; labels, detents and names of waypoints are neither. */
 const CAPITALS = /(?<![\w-])[A-Z]{2,5}(?![\w-])/g;
 const VOWELLESS = /(?<![\w.-])[B-DF-HJ-NP-TV-XZb-df-hj-np-tv-xz][b-df-hj-np-tv-xz]{2,}(?![\w-])/g;
-const UNITS = new Set(['kts', 'lbs', 'hrs', 'mph', 'fpm', 'kmh', 'rpm', 'pph']);
+const UNITS = new Set(['nm', 'kts', 'lbs', 'hrs', 'mph', 'fpm', 'kmh', 'rpm', 'pph']);
 /** Positions and words that are shouted, not shortened. */
 const WORDS = new Set(
   'UP DOWN ON OFF IN OUT OPEN SHUT AUTO ARM ARMED IDLE HOLD SET TEST LEFT RIGHT BOTH START STOP NOT NO AND OR IF MAX MIN FULL LOW HIGH NORM'.split(

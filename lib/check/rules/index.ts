@@ -38,15 +38,18 @@ import { nobodyReadsAutoChanges } from './nobody-reads-auto-changes.ts';
 import { normalToNonNormalJoin } from './normal-to-non-normal-join.ts';
 import { notACommand } from './not-a-command.ts';
 import { notArmedToStop } from './not-armed-to-stop.ts';
+import { oddOneOut } from './odd-one-out.ts';
 import { oldCopyStillShown } from './old-copy-still-shown.ts';
 import { oneControlTwoMeanings } from './one-control-two-meanings.ts';
 import { ownerLostAtHandover } from './owner-lost-at-handover.ts';
 import { reasonTooThin } from './reason-too-thin.ts';
 import { samePerson } from './same-person.ts';
+import { sameWordsDifferentValue } from './same-words-different-value.ts';
 import { selectedAltitudeVsClearance } from './selected-altitude-vs-clearance.ts';
 import { shallShouldDrift } from './shall-should-drift.ts';
 import { signedSomethingElse } from './signed-something-else.ts';
 import { silentReversion } from './silent-reversion.ts';
+import { soundAlikeCalls } from './sound-alike-calls.ts';
 import { speedReferenceMissing } from './speed-reference-missing.ts';
 import { speedUnprotected } from './speed-unprotected.ts';
 import { staleSource } from './stale-source.ts';
@@ -88,12 +91,14 @@ export const rules: readonly Rule[] = [
   undefinedAbbreviation,
   undefinedActorWord,
   twoNamesOneThing,
+  soundAlikeCalls,
   shallShouldDrift,
   unitMissing,
   altitudeReferenceMissing,
   speedReferenceMissing,
   directionWords,
   labelNotInModeSet,
+  sameWordsDifferentValue,
   flapAboveLimit,
   flapTooSlow,
   flapSkip,
@@ -117,6 +122,7 @@ export const rules: readonly Rule[] = [
   oneControlTwoMeanings,
   automationOffTwin,
   engagedInWrongMode,
+  oddOneOut,
   normalToNonNormalJoin,
   differsFromManufacturer,
   staleSource,

@@ -1,0 +1,37 @@
+// The sisters of a step: steps of the same family in this procedure and in all others.
+import type { Procedure, Step } from '../procedure/procedure.ts';
+import type { Corpus } from './corpus.ts';
+import { type Sister, sistersOf } from './sister.ts';
+
+export type Relative = Sister & { readonly of: string; readonly title: string };
+export type Member = { readonly sister: Sister; readonly relatives: readonly Relative[] };
+
+const own = new WeakMap<readonly Step[], readonly Sister[]>();
+
+/** Steps that have sisters, in reading order, each with them; those of others come behind. */
+export function members(procedure: Procedure, steps: readonly Step[], others: Corpus): readonly Member[] {
+  const mine = own.get(steps) ?? sistersOf(procedure, steps);
+  own.set(steps, mine);
+  const families = new Map<string, Sister[]>();
+  for (const sister of mine) {
+    const there = families.get(sister.family);
+    if (there === undefined) families.set(sister.family, [sister]);
+    else there.push(sister);
+  }
+  return mine.flatMap((sister) => {
+    const near = families.get(sister.family)!.filter((each) => each !== sister);
+    const far = others.read('family', sister.family).filter(({ of }) => of.id !== procedure.id);
+    if (near.length + far.length === 0) return [];
+    const relatives = [
+      ...near.map((each): Relative => ({ ...each, of: procedure.id, title: procedure.title })),
+      ...far.map(({ of, tells }): Relative => ({ ...tells, of: of.id, title: of.title })),
+    ];
+    return [{ sister, relatives }];
+  });
+}
+
+/** `three others`: who says otherwise, by name up to two. */
+export function namesOf(relatives: readonly Relative[]): string {
+  const names = [...new Set(relatives.map((each) => each.called))];
+  return names.length <= 2 ? names.join(' and ') : `${names.slice(0, 2).join(', ')} and ${names.length - 2} more`;
+}
