@@ -1,35 +1,8 @@
+import { ASPECTS } from '../aspects.ts';
 import { members, namesOf, type Relative } from '../family.ts';
 import { defineRule } from '../rule.ts';
-import type { Sister } from '../sister.ts';
 import { inOrder } from '../witness.ts';
 
-const figures = (trigger: string): string => (trigger.match(/\d[\d .]*\d|\d/g) ?? []).join(' / ');
-const shape = (trigger: string): string => trigger.replaceAll(/\d[\d .]*\d|\d/g, '#');
-
-/** What is compared, its field, and how two can be compared at all. */
-const ASPECTS: readonly {
-  readonly what: string;
-  readonly field: string;
-  readonly of: (sister: Sister) => string;
-  readonly comparable?: (a: Sister, b: Sister) => boolean;
-}[] = [
-  { what: 'value', field: 'value', of: (each) => each.value },
-  {
-    what: 'trigger',
-    field: 'cue',
-    of: (each) => figures(each.trigger),
-    comparable: (a, b) => shape(a.trigger) === shape(b.trigger),
-  },
-  { what: 'actor', field: 'who', of: (each) => each.who },
-  { what: 'order', field: 'orderWords', of: (each) => each.order },
-  ...['thrust', 'lateral', 'vertical', 'armed'].map((axis, index) => ({
-    what: `${axis} mode`,
-    field: `expect.${axis}`,
-    of: (each: Sister) => each.modes[index]!,
-    // Nothing said agrees with everything.
-    comparable: (a: Sister, b: Sister) => a.modes[index] !== '' && b.modes[index] !== '',
-  })),
-];
 /** Fewer than these in a family, and there is no majority to be other than. */
 const LEAST = 3;
 
@@ -81,6 +54,8 @@ export const oddOneOut = defineRule({
     }
     for (const [index, second] of all.slice(1).entries()) {
       const first = all[index]!;
+      // A step that waits for a cue of its own has no neighbour.
+      if (!/^(then|after)\b/.test(second.sister.trigger)) continue;
       if (first.sister.family === second.sister.family || second.sister.reason || first.sister.reason) continue;
       const placed = new Map(first.relatives.map((each) => [each.of, each.place]));
       const both = second.relatives.filter((each) => each.of !== procedure.id && placed.has(each.of));

@@ -40,6 +40,11 @@ testRule(oddOneOut, {
       facts: others([gear()], [gear()]),
     },
     {
+      why: 'the other way round, but on a cue of its own',
+      procedure: { steps: [flap(), gear()] },
+      facts: others([gear(), flap()], [gear(), flap()], [gear(), flap()]),
+    },
+    {
       why: 'another trigger altogether',
       procedure: { steps: [gear({ cue: 'heard "gear up"' })] },
       facts: others([gear()], [gear()]),
@@ -72,8 +77,8 @@ testRule(oddOneOut, {
     },
     {
       why: 'the other way round',
-      procedure: { steps: [flap({ label: 'XX-01' }), gear({ label: 'XX-02' })] },
-      facts: others([gear(), flap()], [gear(), flap()], [gear(), flap()]),
+      procedure: { steps: [gear({ label: 'XX-01' }), flap({ label: 'XX-02' })] },
+      facts: others([flap(), gear()], [flap(), gear()], [flap(), gear()]),
       findings: [{ at: 'XX-02 family', message: 'sequence', says: 'XX-01', witness: { first: 'XX-02' } }],
     },
   ],
