@@ -29,6 +29,7 @@ const aerodrome = z.strictObject({
   'missed-approach-gradient': text,
   obstacle: text.optional(),
   'route-limits': z.array(text).optional(),
+  'sector-minimum': amount('ft MSL').optional(),
 });
 
 const callout = z
@@ -168,6 +169,7 @@ function toAerodrome(card: z.infer<typeof aerodrome>): Aerodrome {
     missedApproachGradient: card['missed-approach-gradient'],
     obstacle: card.obstacle ?? '',
     routeLimits: card['route-limits'] ?? [],
+    sectorMinimum: card['sector-minimum'] === undefined ? null : amountOf(card['sector-minimum']),
   };
 }
 

@@ -25,6 +25,8 @@ export type Aerodrome = {
   readonly missedApproachGradient: string;
   readonly obstacle: string;
   readonly routeLimits: readonly string[];
+  /** Lowest altitude outside the charted segments, ft MSL; null where the card has none. */
+  readonly sectorMinimum: number | null;
 };
 
 export type Callout = {

@@ -32,6 +32,11 @@ export const defaultPolicy: Policy = {
       within: 5,
       thrustSetBy: 75,
     },
+    hold: {
+      low: { speed: 230, upTo: 14_000 },
+      middle: { speed: 240, upTo: 20_000 },
+      high: { speed: 265, upTo: 34_000 },
+    },
   },
   floors: {
     takeOff: {
@@ -87,6 +92,8 @@ export const defaultPolicy: Policy = {
     },
     highAerodrome: 3000,
     routeEntry: 3000,
+    crossover: 500,
+    cold: { below: 0, selector: 100, minima: 10 },
   },
   climb: {
     second: 2.4,

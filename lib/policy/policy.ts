@@ -20,6 +20,8 @@ const floor = z.strictObject({
   plus: kt,
 });
 
+const holdLimit = z.strictObject({ speed: kt, upTo: ft });
+
 const speeds = z.strictObject({
   /** Flap is selected at or below VFE less this, kt. */
   selectionMargin: kt,
@@ -39,6 +41,14 @@ const speeds = z.strictObject({
   initialClimb: z.strictObject({ least: kt, most: kt }),
   areaLimit: z.strictObject({ speed: kt, below: ft }),
   crossCheck: z.strictObject({ at: kt, within: kt, thrustSetBy: kt }),
+  /** Fastest in a hold, by level: each up to its altitude. */
+  hold: z
+    .strictObject({ low: holdLimit, middle: holdLimit, high: holdLimit })
+    .default({
+      low: { speed: 230, upTo: 14_000 },
+      middle: { speed: 240, upTo: 20_000 },
+      high: { speed: 265, upTo: 34_000 },
+    }),
 });
 
 const floors = z.strictObject({
@@ -67,6 +77,12 @@ const gates = z.strictObject({
   levelOff: z.strictObject({ rate: z.number().finite().positive(), within: ft }),
   highAerodrome: ft,
   routeEntry: ft,
+  /** Mach takes over from the indicated speed, or gives back, this near to where both meet. */
+  crossover: ft.default(500),
+  /** Charted altitudes are corrected below this temperature; what is set is rounded up to these. */
+  cold: z
+    .strictObject({ below: z.number().finite().min(-60).max(20), selector: ft.positive(), minima: ft.positive() })
+    .default({ below: 0, selector: 100, minima: 10 }),
 });
 
 const climb = z.strictObject({

@@ -16,6 +16,7 @@ export function AerodromeCard({ card }: { card: Aerodrome }) {
     ['Engine-out acceleration', feet(card.engineOutAccelerationHeight, 'AAL')],
     ['Transition altitude', feet(card.transitionAltitude, 'MSL')],
     [card.minima.kind, `${feet(card.minima.altitude, 'MSL')}, ${feet(card.minima.height, 'AAL')}`],
+    ['Sector minimum', card.sectorMinimum === null ? '' : feet(card.sectorMinimum, 'MSL')],
     ['Final approach fix', feet(card.finalApproachFix, 'MSL')],
     ['Steps down', card.stepDowns.map((altitude) => feet(altitude, 'MSL')).join(', ')],
     ['Missed approach', `${feet(card.missedApproachAltitude, 'MSL')}, ${card.missedApproachGradient}`],
