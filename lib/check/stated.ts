@@ -1,5 +1,8 @@
 // Quantities that a text states for the whole fleet or an aerodrome: wind limits, autobrake by runway code, heights of the
 // card. Only what is stated as such is read: a figure that merely occurs ("with 10 kt of tail wind …") is not.
+import type { Gate } from '../gate/syntax.ts';
+import { conjuncts } from '../procedure/cue.ts';
+import { parsedCue } from '../procedure/parsed-cue.ts';
 import type { Procedure, Step } from '../procedure/procedure.ts';
 import type { Place } from './finding.ts';
 import { kept } from './kept.ts';
@@ -17,9 +20,12 @@ export type Stated = {
   /** The words of the text that say it. */
   readonly from: number;
   readonly quote: string;
+  /** The step that says it records a reason. */
+  readonly reason: boolean;
 };
 
-type Read = Omit<Stated, 'at' | 'condition'> & { readonly near: string };
+type InText = Omit<Stated, 'at' | 'reason'>;
+type Read = Omit<InText, 'condition'> & { readonly near: string };
 
 const WIND =
   /(?<before>\d{1,3}) ?kt (?:of )?(?<kind1>tail|cross)[- ]?wind\b|\b(?<kind2>tail|cross)[- ]?wind\b[^.;\d]{0,40}?(?<behind>\d{1,3}) ?kt\b|\b(?<gust>gusts?)\b[^.;\d]{0,30}?(?<gusting>\d{1,3}) ?kt\b/gi;
@@ -28,7 +34,7 @@ const LIMITING =
 const BRAKE =
   /\bautobrakes?\b(?: selector)?[^.;\w]{0,3}(?:to |at |set |is )?\s*(?<set>low|medium|high|full|maximum|max|off)\b/gi;
 const CARD =
-  /\b(?<name>transition altitude|transition level|engine-out acceleration(?: altitude| height)?|go-around acceleration(?: altitude| height)?|acceleration (?:altitude|height)|climb-thrust (?:altitude|height)|missed-approach altitude|final approach fix|stable gate|gate)\b(?:,|:| is| of| at| =)?\s+(?<figure>\d{1,3}(?:[ \u00a0\u202f]\d{3})?|\d+) ?ft\b(?: (?<reference>AAL|MSL))?/gi;
+  /\b(?<name>transition altitude|transition level|engine-out acceleration(?: altitude| height)?|go-around acceleration(?: altitude| height)?|acceleration (?:altitude|height)|climb-thrust (?:altitude|height)|missed-approach altitude|final approach fix|stable gate)\b(?:,|:| is| of| at| =)?\s+(?<figure>\d{1,3}(?:[ \u00a0\u202f]\d{3})?|\d+) ?ft\b(?: (?<reference>AAL|MSL))?/gi;
 /** A case that is thought of, not a figure that is set. */
 const SUPPOSED = /\b(with|if|where|when|for)(?: an?| the)?\s*$/i;
 const WORTH = /wind|gust|autobrake|altitude|accel|fix|gate/i;
@@ -72,9 +78,8 @@ function cards(text: string): Read[] {
       .toLowerCase()
       .replace(/ height$/, ' altitude')
       .replace(/acceleration$/, 'acceleration altitude');
-    const quantity = plainName === 'gate' ? 'stable gate' : plainName;
     const value = `${figure!.replaceAll(/\D/g, '')} ft${reference === undefined ? '' : ` ${reference}`}`;
-    return [{ quantity, value, from: match.index, quote: match[0], near: sentenceAt(text, match.index) }];
+    return [{ quantity: plainName, value, from: match.index, quote: match[0], near: sentenceAt(text, match.index) }];
   });
 }
 
@@ -89,7 +94,7 @@ const narrowing = kept((text: string): readonly string[] =>
 );
 
 /** What is stated in a text, narrowed by its sentence and by words around it. */
-export function statedInText(text: string, around = ''): readonly Omit<Stated, 'at'>[] {
+export function statedInText(text: string, around = ''): readonly InText[] {
   return readIn(text).map(({ near, ...stated }) => {
     const condition = [...new Set([...narrowing(near), ...narrowing(around)])].sort().join(', ');
     return { ...stated, condition };
@@ -102,27 +107,50 @@ const made = new WeakMap<readonly Step[], readonly Stated[]>();
 export function statedIn(procedure: Procedure, steps: readonly Step[]): readonly Stated[] {
   const before = made.get(steps);
   if (before !== undefined) return before;
-  const only = new Map(steps.map((step) => [step.id as string, step.only]));
+  const byId = new Map(steps.map((step) => [step.id as string, step]));
   const aerodrome = procedure.title.match(/\bQ[A-Z]{3}\b/g)?.join(' ') ?? '';
-  const all = textsOf(procedure, steps).flatMap(({ at, text }) =>
-    statedInText(text, `${only.get(at.step) ?? ''} ${aerodrome}`).map((stated): Stated => ({ ...stated, at })),
-  );
-  const settings = steps.flatMap((step) => settingOf(step, aerodrome));
-  const whole = [...all, ...settings];
+  const all = textsOf(procedure, steps).flatMap(({ at, text }) => {
+    const step = byId.get(at.step);
+    const reason = step !== undefined && step.why.trim() !== '';
+    const around = `${step?.only ?? ''} ${aerodrome}`;
+    return statedInText(text, around).map((stated): Stated => ({ ...stated, at, reason }));
+  });
+  const whole = [...all, ...steps.flatMap((step) => settingsOf(step, aerodrome))];
   made.set(steps, whole);
   return whole;
 }
 
-/** `object: tailwind, value: 10 kt` and `object: autobrake selector, value: medium`: the object names the quantity. */
-function settingOf(step: Step, aerodrome: string): Stated[] {
-  if (step.value === '' || !/wind|gust|autobrake|transition|accel/i.test(step.object)) return [];
-  const joined = `${step.object}: ${step.value}`;
-  const limited = /\d ?kt/.test(step.value) ? `${step.object} limit: ${step.value}` : joined;
-  if (readIn(step.value).length > 0) return [];
-  return statedInText(limited, `${step.only} ${step.cue} ${aerodrome}`).map((stated) => ({
-    ...stated,
-    at: { step: step.id, field: 'value' },
-    from: 0,
-    quote: step.value,
-  }));
+/** `object: tailwind, value: 10 kt`: the object names the quantity. `wind >= -10 kt`: a tail wind of 10 kt at most. */
+function settingsOf(step: Step, aerodrome: string): Stated[] {
+  const around = `${step.only} ${step.cue} ${aerodrome}`;
+  const reason = step.why.trim() !== '';
+  const found: Stated[] = [];
+  if (
+    step.value !== '' &&
+    /wind|gust|autobrake|transition|accel/i.test(step.object) &&
+    readIn(step.value).length === 0
+  ) {
+    const joined = /\d ?kt/.test(step.value) ? `${step.object} limit: ${step.value}` : `${step.object}: ${step.value}`;
+    const at = { step: step.id as string, field: 'value' };
+    for (const each of statedInText(joined, around)) found.push({ ...each, at, from: 0, quote: step.value, reason });
+  }
+  for (const field of ['cue', 'only'] as const) {
+    if (!step[field].includes('wind')) continue;
+    for (const part of conjuncts(parsedCue(step[field]).gate)) {
+      const limit = tailLimit(part);
+      if (limit === null) continue;
+      const { from, to } = part.span;
+      const condition = [...new Set(narrowing(around))].sort().join(', ');
+      const quote = step[field].slice(from, to);
+      const at = { step: step.id as string, field };
+      found.push({ quantity: 'tailwind limit', condition, value: `${limit} kt`, at, from, quote, reason });
+    }
+  }
+  return found;
+}
+
+function tailLimit(part: Gate): number | null {
+  if (part.kind !== 'compare' || part.left.kind !== 'measure' || part.left.measure !== 'wind') return null;
+  if (part.right.kind !== 'amount' || part.right.value >= 0 || !part.op.startsWith('>')) return null;
+  return -part.right.value;
 }

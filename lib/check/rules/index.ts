@@ -41,6 +41,7 @@ import { notArmedToStop } from './not-armed-to-stop.ts';
 import { oddOneOut } from './odd-one-out.ts';
 import { oldCopyStillShown } from './old-copy-still-shown.ts';
 import { oneControlTwoMeanings } from './one-control-two-meanings.ts';
+import { oneFleetTwoNumbers } from './one-fleet-two-numbers.ts';
 import { ownerLostAtHandover } from './owner-lost-at-handover.ts';
 import { reasonTooThin } from './reason-too-thin.ts';
 import { samePerson } from './same-person.ts';
@@ -52,6 +53,7 @@ import { silentReversion } from './silent-reversion.ts';
 import { soundAlikeCalls } from './sound-alike-calls.ts';
 import { speedReferenceMissing } from './speed-reference-missing.ts';
 import { speedUnprotected } from './speed-unprotected.ts';
+import { stableGateIncomplete } from './stable-gate-incomplete.ts';
 import { staleSource } from './stale-source.ts';
 import { targetOutsideBand } from './target-outside-band.ts';
 import { tooLowToTouch } from './too-low-to-touch.ts';
@@ -66,6 +68,7 @@ import { undefinedActorWord } from './undefined-actor-word.ts';
 import { unitMissing } from './unit-missing.ts';
 import { vSpeedsOrder } from './v-speeds-order.ts';
 import { waivedForever } from './waived-forever.ts';
+import { windLimitsAgree } from './wind-limits-agree.ts';
 import { wrongWordsExpected } from './wrong-words-expected.ts';
 
 export const rules: readonly Rule[] = [
@@ -109,6 +112,8 @@ export const rules: readonly Rule[] = [
   gatesOutOfOrder,
   tooLowToTouch,
   selectedAltitudeVsClearance,
+  stableGateIncomplete,
+  windLimitsAgree,
   buttonDoesNothing,
   wrongWordsExpected,
   handOverGap,
@@ -122,6 +127,7 @@ export const rules: readonly Rule[] = [
   oneControlTwoMeanings,
   automationOffTwin,
   engagedInWrongMode,
+  oneFleetTwoNumbers,
   oddOneOut,
   normalToNonNormalJoin,
   differsFromManufacturer,
