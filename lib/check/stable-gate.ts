@@ -77,3 +77,9 @@ export function gatesOf(procedure: Procedure, steps: readonly Step[]): readonly 
     };
   });
 }
+
+/** The figures by which gates of one fleet are compared. */
+export const gateFigures = ({ height, window, sink }: GateTold): string =>
+  [height === null ? 'no height' : `${height} ft`, `VAPP ${window}`, sink === null ? 'no sink' : `${sink} ft/min`].join(
+    ', ',
+  );

@@ -31,6 +31,7 @@ import { knobKillsCapture } from './knob-kills-capture.ts';
 import { labelNotInModeSet } from './label-not-in-mode-set.ts';
 import { liveBeforeReady } from './live-before-ready.ts';
 import { loopWithoutExit } from './loop-without-exit.ts';
+import { memoryNotInList } from './memory-not-in-list.ts';
 import { negativeWording } from './negative-wording.ts';
 import { noTrigger } from './no-trigger.ts';
 import { nobodyDoesIt } from './nobody-does-it.ts';
@@ -50,6 +51,7 @@ import { selectedAltitudeVsClearance } from './selected-altitude-vs-clearance.ts
 import { shallShouldDrift } from './shall-should-drift.ts';
 import { signedSomethingElse } from './signed-something-else.ts';
 import { silentReversion } from './silent-reversion.ts';
+import { sopAndListDisagree } from './sop-and-list-disagree.ts';
 import { soundAlikeCalls } from './sound-alike-calls.ts';
 import { speedReferenceMissing } from './speed-reference-missing.ts';
 import { speedUnprotected } from './speed-unprotected.ts';
@@ -67,6 +69,7 @@ import { undefinedAbbreviation } from './undefined-abbreviation.ts';
 import { undefinedActorWord } from './undefined-actor-word.ts';
 import { unitMissing } from './unit-missing.ts';
 import { vSpeedsOrder } from './v-speeds-order.ts';
+import { vrefDetentMismatch } from './vref-detent-mismatch.ts';
 import { waivedForever } from './waived-forever.ts';
 import { windLimitsAgree } from './wind-limits-agree.ts';
 import { wrongWordsExpected } from './wrong-words-expected.ts';
@@ -86,6 +89,7 @@ export const rules: readonly Rule[] = [
   branchGoesNowhere,
   actionHiddenInNote,
   ifComesLast,
+  memoryNotInList,
   entryExitStateMissing,
   twoActionsOneStep,
   notACommand,
@@ -108,6 +112,7 @@ export const rules: readonly Rule[] = [
   bandTooThin,
   flapTooHigh,
   targetOutsideBand,
+  vrefDetentMismatch,
   vSpeedsOrder,
   gatesOutOfOrder,
   tooLowToTouch,
@@ -128,6 +133,7 @@ export const rules: readonly Rule[] = [
   automationOffTwin,
   engagedInWrongMode,
   oneFleetTwoNumbers,
+  sopAndListDisagree,
   oddOneOut,
   normalToNonNormalJoin,
   differsFromManufacturer,

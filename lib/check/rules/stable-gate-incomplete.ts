@@ -1,11 +1,7 @@
 import { defineRule } from '../rule.ts';
-import { ELEMENT_NAMES, type GateTold, gatesOf, gateText, sinkIn, windowIn } from '../stable-gate.ts';
+import { ELEMENT_NAMES, gateFigures, gatesOf, gateText, sinkIn, windowIn } from '../stable-gate.ts';
 import { absent, inOrder, wordsOf } from '../witness.ts';
 
-const figuresOf = ({ height, window, sink }: GateTold): string =>
-  [height === null ? 'no height' : `${height} ft`, `VAPP ${window}`, sink === null ? 'no sink' : `${sink} ft/min`].join(
-    ', ',
-  );
 const FAILING = /\b(go(ing)?[- ]around|not stable)\b/i;
 const WHOLE = new Set(['normal', 'engine-out', 'low-visibility']);
 
@@ -75,11 +71,11 @@ export const stableGateIncomplete = defineRule({
         report({ at: { ...at, field: 'checkIfNot' }, message: 'no-words', witness: absent('checkIfNot') });
       }
       // Whoever has the policy's own figures is the measure, not the exception.
-      const mine = figuresOf(gate);
+      const mine = gateFigures(gate);
       const ours = heights.includes(gate.height ?? heights[0]!) && stated === sink && window !== null;
-      const other = elsewhere.find(({ tells }) => figuresOf(tells) !== mine);
+      const other = elsewhere.find(({ tells }) => gateFigures(tells) !== mine);
       if (!ours && missing.length === 0 && other !== undefined) {
-        const theirs = figuresOf(other.tells);
+        const theirs = gateFigures(other.tells);
         const said = inOrder(mine, theirs, `${gate.called}: ${mine}; ${other.tells.called}: ${theirs}`);
         report({
           at,
