@@ -1,9 +1,14 @@
 // The sisters of a step: steps of the same family in this procedure and in all others.
-import type { Procedure, Step } from '../procedure/procedure.ts';
+import type { Phase, Procedure, Step } from '../procedure/procedure.ts';
 import type { Corpus } from './corpus.ts';
 import { type Sister, sistersOf } from './sister.ts';
 
-export type Relative = Sister & { readonly of: string; readonly title: string };
+export type Relative = Sister & {
+  readonly of: string;
+  readonly title: string;
+  readonly class: Procedure['class'];
+  readonly phases: readonly Phase[];
+};
 export type Member = { readonly sister: Sister; readonly relatives: readonly Relative[] };
 
 const own = new WeakMap<readonly Step[], readonly Sister[]>();
@@ -12,6 +17,8 @@ const own = new WeakMap<readonly Step[], readonly Sister[]>();
 export function members(procedure: Procedure, steps: readonly Step[], others: Corpus): readonly Member[] {
   const mine = own.get(steps) ?? sistersOf(procedure, steps);
   own.set(steps, mine);
+  const { id, title, class: kind, phases } = procedure;
+  const whole = { of: id, title, class: kind, phases };
   const families = new Map<string, Sister[]>();
   for (const sister of mine) {
     const there = families.get(sister.family);
@@ -23,8 +30,16 @@ export function members(procedure: Procedure, steps: readonly Step[], others: Co
     const far = others.read('family', sister.family).filter(({ of }) => of.id !== procedure.id);
     if (near.length + far.length === 0) return [];
     const relatives = [
-      ...near.map((each): Relative => ({ ...each, of: procedure.id, title: procedure.title })),
-      ...far.map(({ of, tells }): Relative => ({ ...tells, of: of.id, title: of.title })),
+      ...near.map((each): Relative => ({ ...each, ...whole })),
+      ...far.map(
+        ({ of, tells }): Relative => ({
+          ...tells,
+          of: of.id,
+          title: of.title,
+          class: of.class,
+          phases: of.phases,
+        }),
+      ),
     ];
     return [{ sister, relatives }];
   });

@@ -20,7 +20,7 @@ export type Head = {
 export type Kinds = {
   /** The family of a step, or its own id where it has none. */
   readonly family: Sister;
-  /** A label. */
+  /** A label, and the beginning that the labels of a procedure share, such as `GA-`. */
   readonly label: { readonly step: string };
   /** A word of the title, or the permanent id. */
   readonly word: null;
@@ -62,7 +62,9 @@ function tell(procedure: Procedure): Told {
     tells: {
       family: table(sistersOf(procedure, steps).map((sister) => [sister.family, sister])),
       label: table(
-        [...steps, ...procedure.branches].flatMap(({ label, id: step }) => (label === '' ? [] : [[label, { step }]])),
+        [...steps, ...procedure.branches].flatMap(({ label, id: step }) =>
+          label === '' ? [] : [[label, { step }] as const, [prefixOf(label), { step: '' }] as const],
+        ),
       ),
       word: table([...new Set([id, ...nameWords(title)])].map((word) => [word, null])),
       twin: table(manoeuvresOf(procedure).map((manoeuvre) => [manoeuvre, twin])),
@@ -73,6 +75,9 @@ function tell(procedure: Procedure): Told {
     },
   };
 }
+
+/** `GA-` of `GA-07`; the label itself where it has no dash. */
+export const prefixOf = (label: string): string => /^[^-]+-/.exec(label)?.[0] ?? label;
 
 function table<T>(pairs: readonly (readonly [string, T])[]): Table<T> {
   const made = new Map<string, T[]>();

@@ -9,12 +9,15 @@ import { branchGoesNowhere } from './branch-goes-nowhere.ts';
 import { buttonDoesNothing } from './button-does-nothing.ts';
 import { callWithoutAnswer } from './call-without-answer.ts';
 import { changedWithoutMark } from './changed-without-mark.ts';
+import { deadLink } from './dead-link.ts';
 import { differsFromManufacturer } from './differs-from-manufacturer.ts';
 import { directionWords } from './direction-words.ts';
 import { doerChecksOwnWork } from './doer-checks-own-work.ts';
+import { effectivityHoleOrOverlap } from './effectivity-hole-or-overlap.ts';
 import { elasticWords } from './elastic-words.ts';
 import { emptyReply } from './empty-reply.ts';
 import { engagedInWrongMode } from './engaged-in-wrong-mode.ts';
+import { engineOutTwinMissing } from './engine-out-twin-missing.ts';
 import { entryExitStateMissing } from './entry-exit-state-missing.ts';
 import { feedbackUnanswered } from './feedback-unanswered.ts';
 import { flapAboveLimit } from './flap-above-limit.ts';
@@ -57,6 +60,7 @@ import { speedReferenceMissing } from './speed-reference-missing.ts';
 import { speedUnprotected } from './speed-unprotected.ts';
 import { stableGateIncomplete } from './stable-gate-incomplete.ts';
 import { staleSource } from './stale-source.ts';
+import { supplementaryOverridesSilently } from './supplementary-overrides-silently.ts';
 import { targetOutsideBand } from './target-outside-band.ts';
 import { tooLowToTouch } from './too-low-to-touch.ts';
 import { trExpiredOrClashing } from './tr-expired-or-clashing.ts';
@@ -135,6 +139,10 @@ export const rules: readonly Rule[] = [
   oneFleetTwoNumbers,
   sopAndListDisagree,
   oddOneOut,
+  effectivityHoleOrOverlap,
+  engineOutTwinMissing,
+  supplementaryOverridesSilently,
+  deadLink,
   normalToNonNormalJoin,
   differsFromManufacturer,
   staleSource,
