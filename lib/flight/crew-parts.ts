@@ -21,7 +21,8 @@ export type Part = {
   readonly who: readonly (Pilot | null)[];
   readonly does: string;
   readonly takes: number;
-  readonly speaks: boolean;
+  /** s before its words begin; null: nothing is said. */
+  readonly speaks: number | null;
 };
 
 type Durations = Policy['durations'];
@@ -44,18 +45,29 @@ export function partsOf(step: Step, { durations }: Policy, items: number | null)
   const ordered = step.orderWords !== '' && !isHeard(step);
   const reading = (sayer === step.who ? 0 : sayTakes) + replyTakes;
   const hands = handsOf(step, durations, items, reading);
-  const act = sayer === step.who ? Math.max(0, hands - sayTakes) : hands;
-  const aloud = items !== null && step.verb === 'read';
+  const deed = [step.verb, step.object, step.value].filter(Boolean).join(' ');
+  const own = sayer === step.who && sayTakes > 0;
+  // Who acts and speaks does both in one: the words are the end of it.
+  const takes = own ? Math.max(hands, sayTakes) : hands;
+  const act = own
+    ? part(
+        hands > 0 ? 'act' : 'say',
+        step.who,
+        hands > 0 ? `${deed}, “${step.say}”` : `“${step.say}”`,
+        takes,
+        takes - sayTakes,
+      )
+    : part('act', step.who, deed, takes, items !== null && step.verb === 'read' ? 0 : null);
   const all: readonly Part[] = [
-    part('order', ordered ? step.orderBy : '', `“${step.orderWords}”`, spoken(step.orderWords, durations), true),
-    part('act', step.who, [step.verb, step.object, step.value].filter(Boolean).join(' '), act, aloud),
-    part('say', sayer, `“${step.say}”`, sayTakes, true),
-    part('reply', answerer, `“${step.reply}”`, replyTakes, true),
+    part('order', step.orderBy, `“${step.orderWords}”`, ordered ? spoken(step.orderWords, durations) : 0, 0),
+    act,
+    part('say', sayer, `“${step.say}”`, own ? 0 : sayTakes, 0),
+    part('reply', answerer, `“${step.reply}”`, replyTakes, 0),
   ];
-  return all.filter((one) => one.takes > 0 && (one.name !== 'order' || ordered));
+  return all.filter((one) => one.takes > 0);
 }
 
-const part = (name: Part['name'], role: Role | '', does: string, takes: number, speaks: boolean): Part => ({
+const part = (name: Part['name'], role: Role | '', does: string, takes: number, speaks: number | null): Part => ({
   name,
   who: name !== 'act' && role === 'each' ? ['PF'] : pilotsOf(role),
   does,

@@ -34,7 +34,7 @@ export function outsideVoices({ procedure, trace, policy, sheet }: Crew): readon
 }
 
 const voice = (does: string, id: string, at: number, takes: number): Duty => ({
-  ...{ id, who: null, does, takes, speaks: true, at, follows: [], lag: 0 },
+  ...{ id, who: null, does, takes, speaks: 0, at, follows: [], lag: 0 },
   ...{ order: 'fixed', breath: null, deadline: null },
 });
 

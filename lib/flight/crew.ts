@@ -55,12 +55,12 @@ export function dutiesOf(crew: Crew): readonly Duty[] {
           who,
           does: part.does,
           takes: part.takes,
-          speaks: part.speaks && place === 0,
+          speaks: place === 0 ? part.speaks : null,
           at: part === own[0] && measured ? gate : null,
           follows,
           lag: part === own[0] && !measured ? waits.lag : 0,
-          order: 'in turn',
-          breath: part.speaks ? breathOf(step) : null,
+          order: part.name === 'reply' ? 'answer' : 'in turn',
+          breath: part.speaks === null ? null : breathOf(step),
           deadline: part === own.at(-1) ? deadlineOf(step, procedure, parts) : null,
         });
       }
@@ -101,7 +101,7 @@ function waitedFor(part: Gate, flown: readonly Step[], earlier: readonly Step[],
   }
   if (part.kind !== 'heard') return null;
   for (const other of earlier.toReversed()) {
-    const said = parts.get(other.id)?.findLast((one) => one.speaks && one.does.includes(part.words));
+    const said = parts.get(other.id)?.findLast((one) => one.speaks !== null && one.does.includes(part.words));
     if (said !== undefined) return { step: other.id, duties: endOf(other.id, said) };
   }
   return null;

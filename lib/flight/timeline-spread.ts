@@ -33,8 +33,8 @@ export function varied(duties: readonly Duty[], { least, most }: Spread): Varied
     run('every duration at its most', () => most),
     run('PF slow, PM quick', ({ who }) => (who === 'PF' ? most : least)),
     run('PM slow, PF quick', ({ who }) => (who === 'PM' ? most : least)),
-    run('speech slow, hands quick', ({ speaks }) => (speaks ? most : least)),
-    run('hands slow, speech quick', ({ speaks }) => (speaks ? least : most)),
+    run('speech slow, hands quick', ({ speaks }) => (speaks === null ? least : most)),
+    run('hands slow, speech quick', ({ speaks }) => (speaks === null ? most : least)),
   ];
   const one =
     (alone: Duty, own: number, rest: number): Stretch =>

@@ -16,14 +16,16 @@ export type Duty = {
   readonly does: string;
   /** s, before it is varied. */
   readonly takes: number;
-  readonly speaks: boolean;
+  /** s of it before its words, before they are varied; null: nothing is said. */
+  readonly speaks: number | null;
   /** Not before this moment; null: when what it follows is done. */
   readonly at: number | null;
   /** Ids of duties that are done before this one, and the time from the last of them. */
   readonly follows: readonly string[];
   readonly lag: number;
-  /** An interruption goes before all that has not begun; `fixed` begins at its moment whatever else is spoken. */
-  readonly order: 'in turn' | 'first' | 'fixed';
+  /** An answer goes before all else that could be said then, an interruption before all that has not begun; `fixed` begins at
+   *  its moment whatever else is spoken. */
+  readonly order: 'in turn' | 'answer' | 'first' | 'fixed';
   /** Spoken in one breath with the others of this name (V1 with VR): no collision. */
   readonly breath: string | null;
   /** When it has to be done at the latest: a moment, or so many seconds behind the end of another; null: no such moment. */
@@ -35,6 +37,8 @@ export type Span = {
   readonly duty: Duty;
   readonly trigger: number;
   readonly start: number;
+  /** Where its words begin; the end where there are none. */
+  readonly said: number;
   readonly end: number;
   readonly late: number;
   readonly slack: number | null;
@@ -83,18 +87,19 @@ export function timeline(duties: readonly Duty[], stretch: Stretch = () => 1): T
       const trigger = triggerOf(duty, done);
       if (trigger === null) continue;
       const fixed = duty.order === 'fixed';
-      const start = fixed
-        ? trigger
-        : Math.max(trigger, duty.who === null ? 0 : free[duty.who], duty.speaks ? voice : 0);
+      const lead = duty.speaks === null ? 0 : voice - duty.speaks * stretch(duty);
+      const start = fixed ? trigger : Math.max(trigger, duty.who === null ? 0 : free[duty.who], lead);
       if (best === null || before({ duty, trigger, start }, best)) best = { duty, trigger, start };
     }
     if (best === null) break;
     const { duty, trigger, start } = best;
     const end = start + duty.takes * stretch(duty);
     if (duty.who !== null) free[duty.who] = Math.max(free[duty.who], end);
-    if (duty.speaks) voice = Math.max(voice, end);
+    if (duty.speaks !== null) voice = Math.max(voice, end);
     const latest = deadlineOf(duty, done);
-    const span = { duty, trigger, start, end, late: start - trigger, slack: latest === null ? null : latest - end };
+    const said = duty.speaks === null ? end : start + duty.speaks * stretch(duty);
+    const slack = latest === null ? null : latest - end;
+    const span = { duty, trigger, start, said, end, late: start - trigger, slack };
     spans.push(span);
     done.set(duty.id, span);
     waiting = waiting.filter((other) => other !== duty);
@@ -128,12 +133,14 @@ function deadlineOf({ deadline }: Duty, done: ReadonlyMap<string, Span>): number
 
 type Candidate = { readonly duty: Duty; readonly trigger: number; readonly start: number };
 
+const RANK: Readonly<Record<Duty['order'], number>> = { fixed: 0, answer: 1, first: 2, 'in turn': 3 };
+
 /** What stands first stays first where all else is equal. */
 function before(a: Candidate, b: Candidate): boolean {
-  const [first, other] = [a.duty.order === 'first', b.duty.order === 'first'];
-  const sameHands = a.duty.who === b.duty.who || (a.duty.speaks && b.duty.speaks);
-  if (first !== other && sameHands && Math.abs(a.start - b.start) < HAIR) return first;
   if (Math.abs(a.start - b.start) >= HAIR) return a.start < b.start;
+  const shared = a.duty.who === b.duty.who || (a.duty.speaks !== null && b.duty.speaks !== null);
+  const rank = RANK[a.duty.order] - RANK[b.duty.order];
+  if (shared && rank !== 0) return rank < 0;
   return a.trigger < b.trigger - HAIR;
 }
 
@@ -148,18 +155,15 @@ function busyOf(pilot: Pilot, spans: readonly Span[]) {
 
 /** Each spoken thing that waited for the voice of somebody else, with the one that held it longest; or that was said over it. */
 function collisionsOf(spans: readonly Span[]): readonly Collision[] {
-  const spoken = spans.filter((span) => span.duty.speaks);
+  const spoken = spans.filter((span) => span.duty.speaks !== null);
   return spoken.flatMap((second): readonly Collision[] => {
     const others = spoken.filter((first) => first !== second && !together(first.duty, second.duty));
     const over = others
-      .filter((first) => first.start < second.start || (first.start === second.start && first.duty.id < second.duty.id))
-      .map((first) => ({ first, second, seconds: common(first, second.start, second.end), over: true }));
-    const held = others.map((first) => ({
-      first,
-      second,
-      seconds: common(first, second.trigger, second.start),
-      over: false,
-    }));
+      .filter((first) => first.said < second.said || (first.said === second.said && first.duty.id < second.duty.id))
+      .map((first) => ({ first, second, seconds: common(first, second.said, second.end), over: true }));
+    // Its words were due as soon as the hands before them would have been done.
+    const due = second.trigger + (second.said - second.start);
+    const held = others.map((first) => ({ first, second, seconds: common(first, due, second.said), over: false }));
     const worst = [...over, ...held].reduce<Collision | null>(
       (most, one) => (one.seconds > HAIR && (most === null || one.seconds > most.seconds) ? one : most),
       null,
@@ -173,6 +177,6 @@ function collisionsOf(spans: readonly Span[]): readonly Collision[] {
 const together = (a: Duty, b: Duty): boolean =>
   (a.who !== null && a.who === b.who) || (a.breath !== null && a.breath === b.breath);
 
-/** How much of a span lies between two moments, s. */
-const common = ({ start, end }: Span, from: number, to: number): number =>
-  Math.max(0, Math.min(end, to) - Math.max(start, from));
+/** How much of the words of a span lies between two moments, s. */
+const common = ({ said, end }: Span, from: number, to: number): number =>
+  Math.max(0, Math.min(end, to) - Math.max(said, from));

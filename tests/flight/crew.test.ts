@@ -29,11 +29,10 @@ describe('a step in time', () => {
       verb: 'select',
     } as const;
     const got = spans([{ ...flap, object: 'flap lever', value: 'F12', say: 'speed checked … twelve' }], { s1: 4 });
-    // Two words 0.8 s; the lever's 3 s hold the three words, 1.2 s.
+    // Two words 0.8 s; the lever's 3 s hold the three words, which are its end.
     expect(got).toEqual([
       ['s1/order', 'PF', 4, 4.8],
-      ['s1/act', 'PM', 4.8, 6.6],
-      ['s1/say', 'PM', 6.6, 7.8],
+      ['s1/act', 'PM', 4.8, 7.8],
     ]);
   });
   it('counts press and reading as one', () => {
@@ -96,10 +95,10 @@ describe('what a step waits for', () => {
   } as const;
   const read = { who: 'PM', verb: 'read', object: 'mode line', say: 'go-around, straight, lift' } as const;
   it('is the step before', () => {
-    expect(spans([press, { ...read, cue: 'then' }], { A: 2, s2: 2 }).map((row) => row[2])).toEqual([2, 5, 6.4]);
+    expect(spans([press, { ...read, cue: 'then' }], { A: 2, s2: 2 }).map((row) => row[2])).toEqual([2, 5]);
   });
   it('is a step by its label, from its end, as long as said', () => {
-    expect(spans([press, { ...read, cue: '4 s after A' }], { A: 2, s2: 6 })[1]).toEqual(['s2/act', 'PM', 9, 10.4]);
+    expect(spans([press, { ...read, cue: '4 s after A' }], { A: 2, s2: 6 })[1]).toEqual(['s2/act', 'PM', 9, 12]);
   });
   it('are words, and an order that was heard is not given again', () => {
     const climb = {
@@ -125,7 +124,7 @@ describe('what a step waits for', () => {
   });
   it('is the height, where that comes after the words', () => {
     const later = { ...read, cue: 'after A and height >= 400 ft AAL' };
-    expect(spans([press, later], { A: 2, s2: 13 })[1]).toEqual(['s2/act', 'PM', 13, 14.4]);
+    expect(spans([press, later], { A: 2, s2: 13 })[1]).toEqual(['s2/act', 'PM', 13, 16]);
   });
   it('is what the same pilot has above it in the list', () => {
     const radio = {
@@ -139,7 +138,7 @@ describe('what a step waits for', () => {
       's3/act',
       'PM',
       7,
-      8.4,
+      10,
     ]);
   });
   it('leaves out what the flight did not do', () => {

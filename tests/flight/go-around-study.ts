@@ -7,7 +7,7 @@ export function studyDuty(id: string, who: Pilot, takes: number, more: Partial<D
     at: null,
     follows: [],
     lag: 0,
-    speaks: false,
+    speaks: null,
     order: 'in turn',
     breath: null,
     deadline: null,
@@ -18,24 +18,24 @@ export function studyDuty(id: string, who: Pilot, takes: number, more: Partial<D
 export function goAroundStudy(order: 'check first' | 'check at the end'): readonly Duty[] {
   const first = order === 'check first';
   const reading = studyDuty('read modes', 'PM', 3, {
-    speaks: true,
+    speaks: 0,
     follows: [first ? 'go around, press' : 'press HEADING'],
     lag: first ? 1 : 0,
   });
-  const radio = studyDuty('radio', 'PM', 6, { speaks: true, at: first ? 18 : 12.5 });
+  const radio = studyDuty('radio', 'PM', 6, { speaks: 0, at: first ? 18 : 12.5 });
   const rest = [
-    studyDuty('positive climb', 'PM', 1, { at: 4, speaks: true }),
-    studyDuty('order F18', 'PF', 1, { follows: ['positive climb'], speaks: true }),
-    studyDuty('gear up', 'PF', 1, { follows: ['order F18'], speaks: true }),
+    studyDuty('positive climb', 'PM', 1, { at: 4, speaks: 0 }),
+    studyDuty('order F18', 'PF', 1, { follows: ['positive climb'], speaks: 0 }),
+    studyDuty('gear up', 'PF', 1, { follows: ['order F18'], speaks: 0 }),
     studyDuty('select F18', 'PM', 3, { follows: ['gear up'] }),
     studyDuty('gear lever', 'PM', 2, { follows: ['gear up'] }),
-    studyDuty('call 400', 'PF', 1.2, { at: 13, speaks: true }),
-    studyDuty('press HEADING', 'PM', 3, { follows: ['call 400'], speaks: true }),
+    studyDuty('call 400', 'PF', 1.2, { at: 13, speaks: 0 }),
+    studyDuty('press HEADING', 'PM', 3, { follows: ['call 400'], speaks: 0 }),
     radio,
-    studyDuty('altitude check', 'PM', 3, { follows: ['radio'], speaks: true }),
+    studyDuty('altitude check', 'PM', 3, { follows: ['radio'], speaks: 0 }),
   ];
   return [
-    studyDuty('go around, press', 'PF', 1.5, { at: 0, speaks: true }),
+    studyDuty('go around, press', 'PF', 1.5, { at: 0, speaks: 0 }),
     studyDuty('pitch, levers', 'PF', 3, { follows: ['go around, press'] }),
     ...(first ? [reading, ...rest] : [...rest, reading]),
   ];

@@ -62,7 +62,7 @@ describe('a pilot and the voice', () => {
   });
   it('are taken by an interruption before all that has not begun', () => {
     const duties = [studyDuty('a', 'PM', 3, { at: 0 }), studyDuty('b', 'PM', 2, { at: 0 })];
-    const run = timeline([...duties, studyDuty('cabin', 'PM', 6, { at: 1, order: 'first', speaks: true })]);
+    const run = timeline([...duties, studyDuty('cabin', 'PM', 6, { at: 1, order: 'first', speaks: 0 })]);
     expect(run.spans.map(({ duty, start }) => [duty.id, start])).toEqual([
       ['a', 0],
       ['cabin', 3],
@@ -71,13 +71,33 @@ describe('a pilot and the voice', () => {
   });
   it('are spoken over by an automatic voice, which waits for nobody', () => {
     const run = timeline([
-      studyDuty('call', 'PM', 2, { at: 0, speaks: true }),
-      { ...studyDuty('five hundred', 'PM', 1, { at: 1, order: 'fixed', speaks: true }), who: null },
+      studyDuty('call', 'PM', 2, { at: 0, speaks: 0 }),
+      { ...studyDuty('five hundred', 'PM', 1, { at: 1, order: 'fixed', speaks: 0 }), who: null },
     ]);
     expect(run.collisions).toMatchObject([{ seconds: 1, over: true, second: { duty: { id: 'five hundred' } } }]);
   });
+  it('answer before anything else is said', () => {
+    const run = timeline([
+      studyDuty('call', 'PM', 1, { at: 0, speaks: 0 }),
+      studyDuty('other call', 'PM', 2, { at: 0.5, speaks: 0 }),
+      studyDuty('answer', 'PF', 1, { follows: ['call'], speaks: 0, order: 'answer' }),
+    ]);
+    expect(run.spans.map(({ duty, start }) => [duty.id, start])).toEqual([
+      ['call', 0],
+      ['answer', 1],
+      ['other call', 2],
+    ]);
+  });
+  it('begin with the hands while another speaks, and say their words when it is done', () => {
+    const run = timeline([
+      studyDuty('radio', 'PF', 4, { at: 0, speaks: 0 }),
+      studyDuty('flap, "six"', 'PM', 3, { at: 0, speaks: 2 }),
+    ]);
+    expect(run.spans[1]).toMatchObject({ start: 2, said: 4, end: 5 });
+    expect(run.collisions).toMatchObject([{ seconds: 2, first: { duty: { id: 'radio' } } }]);
+  });
   it('say V1 and VR in one breath', () => {
-    const breath = (at: number, id: string) => studyDuty(id, 'PM', 1, { at, speaks: true, breath: 'V1 VR' });
+    const breath = (at: number, id: string) => studyDuty(id, 'PM', 1, { at, speaks: 0, breath: 'V1 VR' });
     expect(timeline([breath(0, 'V one'), breath(0.5, 'rotate')]).collisions).toEqual([]);
   });
   it('name what never begins, since what it follows never does', () => {
@@ -99,7 +119,7 @@ describe('whatever the duties', () => {
     who: fc.constantFrom<Pilot>('PF', 'PM'),
     takes: fc.integer({ min: 1, max: 9 }),
     at: fc.integer({ min: 0, max: 30 }),
-    speaks: fc.boolean(),
+    speaks: fc.constantFrom<number | null>(null, 0),
     order: fc.constantFrom<Duty['order']>('in turn', 'first'),
   });
   const all = fc
@@ -114,7 +134,7 @@ describe('whatever the duties', () => {
         for (const a of spans) {
           expect(a.start).toBeGreaterThanOrEqual(a.trigger);
           for (const b of spans) {
-            const shared = a.duty.who === b.duty.who || (a.duty.speaks && b.duty.speaks);
+            const shared = a.duty.who === b.duty.who || (a.duty.speaks !== null && b.duty.speaks !== null);
             if (a !== b && shared) expect(Math.min(a.end, b.end)).toBeLessThanOrEqual(Math.max(a.start, b.start));
           }
         }
