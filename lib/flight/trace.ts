@@ -80,6 +80,7 @@ export type ModeLine = {
 /**
  * `gate`: the cue of a step came true. `act`: its hand moved. `done`: the step is over, with its words. `mode`: the line
  * changed. `flap`, `gear`: the lever moved, or (`-there`) the indication followed. `limit`: a bound of the band was passed.
+ * `mark`: something that the flight was asked to watch for came true, such as `stable`.
  */
 export type EventKind =
   | 'start'
@@ -93,6 +94,7 @@ export type EventKind =
   | 'gear-there'
   | 'target'
   | 'limit'
+  | 'mark'
   | 'end';
 
 export type FlightEvent = {
