@@ -13,6 +13,7 @@ import { envelopeProblem, envelopeWords } from './envelope-words.ts';
 import { type Facts, MISSING, NO_FACTS } from './facts.ts';
 import type { Crash, Finding, NotChecked } from './finding.ts';
 import { fieldsRead, fingerprint, placeKey } from './fingerprint.ts';
+import { libraryState } from './library-state.ts';
 import type { Report, Rule, RuleContext } from './rule.ts';
 import { rulesUpTo } from './stage.ts';
 
@@ -20,8 +21,13 @@ export type Checked = {
   readonly findings: readonly Finding[];
   readonly notChecked: readonly NotChecked[];
   readonly crashed: readonly Crash[];
-  /** The rules that were asked to the end, and the ranges over which, in words. */
-  readonly checked: { readonly rules: readonly string[]; readonly envelope: string };
+  /** The rules that were asked to the end, and the ranges over which, in words. `library`: the state of the operator's
+   *  library that they saw (`libraryState`); null: they saw none. */
+  readonly checked: {
+    readonly rules: readonly string[];
+    readonly envelope: string;
+    readonly library: string | null;
+  };
 };
 
 /** Asks every rule that belongs to the procedure's phases, by default those that run up to submission. A fact
@@ -73,7 +79,7 @@ export function checkProcedure(
     findings: found,
     notChecked,
     crashed,
-    checked: { rules: asked, envelope: envelopeWords(procedure, facts.sheet) },
+    checked: { rules: asked, envelope: envelopeWords(procedure, facts.sheet), library: libraryState(facts) },
   };
 }
 

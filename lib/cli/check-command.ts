@@ -1,6 +1,8 @@
 // `cuewright check`: every file by itself, so that one that can't be read does not hide what is found in the others.
 import { checkProcedure } from '../check/check.ts';
-import { readPlacedProcedure } from '../file/procedure-file.ts';
+import { corpusOf } from '../check/corpus.ts';
+import { type Told, toldBy } from '../check/told.ts';
+import { type PlacedProcedure, readPlacedProcedure } from '../file/procedure-file.ts';
 import type { CheckCommand } from './arguments.ts';
 import { chooseSheet } from './choose-sheet.ts';
 import type { Exit } from './exit.ts';
@@ -37,30 +39,47 @@ async function checked(command: CheckCommand): Promise<Report> {
   }
   if (files.includes(STDIN) && process.stdin.isTTY) process.stderr.write('Reading a procedure from standard input.\n');
 
-  const procedures: ProcedureReport[] = [];
-  const shown = progress(files.length, process.stderr, () => performance.now());
-  for (const [done, file] of files.entries()) {
+  const read: Read[] = [];
+  for (const file of files) {
     const text = await readText(file);
-    const one = text.ok ? checkText(file, text.value, grounds.value) : { file, problems: text.error };
-    if ('problems' in one) unreadable.push(one);
-    else procedures.push(one);
+    const procedure = text.ok ? readPlacedProcedure(text.value, nameOf(file)) : text;
+    if (procedure.ok) read.push({ file, ...procedure.value });
+    else unreadable.push({ file, problems: procedure.error });
+  }
+
+  const all = toldTogether(read, grounds.value);
+  const procedures: ProcedureReport[] = [];
+  const shown = progress(read.length, process.stderr, () => performance.now());
+  for (const [done, one] of read.entries()) {
+    procedures.push(checkOne(one, grounds.value, all));
     shown.at(done + 1);
   }
   shown.end();
   return reportOf(grounds.value, procedures, unreadable, command.strict);
 }
 
-function checkText(file: string, text: string, grounds: Grounds): ProcedureReport | Unreadable {
-  const read = readPlacedProcedure(text, nameOf(file));
-  if (!read.ok) return { file, problems: read.error };
-  const { procedure, where } = read.value;
-  const { chosen, remarks } = chooseSheet(procedure, grounds.sheets);
+type Read = PlacedProcedure & { readonly file: string };
+
+/** All that were named together are each other's others; those of the library join them unless they were named. */
+function toldTogether(read: readonly Read[], { library }: Grounds): readonly Told[] {
+  const given = new Map(read.map(({ procedure }) => [procedure.id, procedure]));
+  const more = (library?.procedures ?? []).filter((each) => !given.has(each.id));
+  return [...given.values(), ...more].map(toldBy);
+}
+
+function checkOne({ file, procedure, where }: Read, grounds: Grounds, all: readonly Told[]): ProcedureReport {
+  const { sheets, policy, library } = grounds;
+  const { chosen, remarks } = chooseSheet(procedure, sheets);
+  const others = all.filter((each) => each.head.id !== procedure.id);
   const facts = {
     sheet: chosen?.sheet ?? null,
-    policy: grounds.policy.policy,
-    library: grounds.library?.library ?? null,
+    policy: policy.policy,
+    library: library?.library ?? null,
+    fleet: library?.fleet ?? null,
+    // Where there is no other procedure, none was given: what it would say of this one is not known.
+    others: others.length === 0 ? null : others,
   };
-  const found = checkProcedure(procedure, facts);
+  const found = checkProcedure(procedure, facts, undefined, corpusOf(all));
   const sheet = chosen && { file: chosen.file, type: chosen.sheet.type, revision: chosen.sheet.revision };
   return procedureReport(file, procedure, { sheet, remarks }, found, (at) => where(pathOf(procedure, at)));
 }

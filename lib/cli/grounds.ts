@@ -6,9 +6,12 @@ import type { Sheet } from '../aircraft/sheet.ts';
 import { readSheetText } from '../aircraft/sheet-text.ts';
 import { err, ok, type Result } from '../base/result.ts';
 import { joinLibraries, readLibraryFile } from '../file/library-file.ts';
+import { readFleetFile } from '../file/people-file.ts';
 import type { FileProblem } from '../file/problem.ts';
-import type { Library } from '../library/library.ts';
+import { readProcedureFile } from '../file/procedure-file.ts';
+import type { Fleet, Library } from '../library/library.ts';
 import type { Policy } from '../policy/policy.ts';
+import type { Procedure } from '../procedure/procedure.ts';
 import type { CheckCommand } from './arguments.ts';
 import { filesOf, readText, type Unreadable } from './input.ts';
 import { readPolicyText } from './policy-text.ts';
@@ -16,7 +19,15 @@ import { readPolicyText } from './policy-text.ts';
 export type Grounds = {
   readonly sheets: readonly { readonly file: string; readonly sheet: Sheet }[];
   readonly policy: { readonly file: string; readonly policy: Policy };
-  readonly library: { readonly folder: string; readonly library: Library } | null;
+  readonly library: GivenLibrary | null;
+};
+
+/** What a folder of the operator holds, by the format that each file names. `fleet` null: no file of tails is in it. */
+type GivenLibrary = {
+  readonly folder: string;
+  readonly library: Library;
+  readonly procedures: readonly Procedure[];
+  readonly fleet: Fleet | null;
 };
 
 const SEED = fileURLToPath(new URL('../../seed', import.meta.url));
@@ -49,8 +60,15 @@ export async function readGrounds(
   const ofLibrary = command.library === null ? [] : await inFolder(command.library);
   const isPolicy = (file: string): boolean => POLICY_FILE.test(path.basename(file));
   const parts: Library[] = [];
-  for (const file of ofLibrary.filter((each) => !isPolicy(each)))
-    parts.push(...(await take(file, (text) => readLibraryFile(text, file))));
+  const procedures: Procedure[] = [];
+  const fleets: Fleet[] = [];
+  for (const file of ofLibrary.filter((each) => !isPolicy(each))) {
+    for (const part of await take(file, (text) => partOf(text, file))) {
+      if (part.kind === 'procedure') procedures.push(part.value);
+      else if (part.kind === 'fleet') fleets.push(part.value);
+      else parts.push(part.value);
+    }
+  }
 
   const policyFile = command.policy ?? ofLibrary.find(isPolicy) ?? shown(path.join(SEED, 'library', 'policy.yaml'));
   const [policy] = await take(policyFile, readPolicyText);
@@ -60,9 +78,30 @@ export async function readGrounds(
   return ok({
     sheets,
     policy: { file: policyFile, policy },
-    library: folder === null ? null : { folder, library: joinLibraries(parts) },
+    library: folder === null ? null : { folder, library: joinLibraries(parts), procedures, fleet: joined(fleets) },
   });
 }
+
+type Part =
+  | { readonly kind: 'procedure'; readonly value: Procedure }
+  | { readonly kind: 'fleet'; readonly value: Fleet }
+  | { readonly kind: 'library'; readonly value: Library };
+
+const FORMAT = /^[\s{]*"?format"?:\s*"?(cuewright-[a-z]+)\/1/m;
+
+/** A file of a library folder is what its format line says; without one it is read as a part of the library. */
+function partOf(text: string, file: string): Result<Part, readonly FileProblem[]> {
+  const as = <K extends Part['kind'], T>(kind: K, read: Result<T, readonly FileProblem[]>) =>
+    read.ok ? ok({ kind, value: read.value }) : read;
+  const format = FORMAT.exec(text)?.[1];
+  if (format === 'cuewright-procedure') return as('procedure', readProcedureFile(text, file));
+  if (format === 'cuewright-fleet') return as('fleet', readFleetFile(text, file));
+  return as('library', readLibraryFile(text, file));
+}
+
+/** Tails of several files are one fleet: the checks ask for the tails of a type. */
+const joined = ([first, ...more]: readonly Fleet[]): Fleet | null =>
+  first === undefined ? null : { ...first, tails: [first, ...more].flatMap((fleet) => fleet.tails) };
 
 function sheetOf(text: string): Result<Sheet, readonly FileProblem[]> {
   const read = readSheetText(text);

@@ -41,7 +41,7 @@ export type ProcedureReport = {
   readonly title: string;
   /** null: no sheet fits the procedure's type; `remarks` says why. */
   readonly sheet: { readonly file: string; readonly type: string; readonly revision: string } | null;
-  readonly checked: { readonly rules: readonly string[]; readonly envelope: string };
+  readonly checked: Checked['checked'];
   readonly findings: readonly ReportedFinding[];
   readonly notChecked: readonly ReportedNotChecked[];
   readonly crashed: readonly { readonly check: string; readonly number: number; readonly error: string }[];
@@ -58,7 +58,11 @@ export type Report = {
   readonly against: {
     readonly sheets: readonly { readonly file: string; readonly type: string; readonly revision: string }[];
     readonly policy: { readonly file: string; readonly operator: string; readonly version: string };
-    readonly library: { readonly folder: string } | null;
+    readonly library: {
+      readonly folder: string;
+      readonly procedures: number;
+      readonly tails: number | null;
+    } | null;
   } | null;
   readonly procedures: readonly ProcedureReport[];
   readonly unreadable: readonly Unreadable[];
@@ -94,7 +98,11 @@ export function reportOf(
         operator: grounds.policy.policy.operator,
         version: grounds.policy.policy.version,
       },
-      library: grounds.library && { folder: grounds.library.folder },
+      library: grounds.library && {
+        folder: grounds.library.folder,
+        procedures: grounds.library.procedures.length,
+        tails: grounds.library.fleet?.tails.length ?? null,
+      },
     },
     procedures,
     unreadable,

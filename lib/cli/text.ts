@@ -16,9 +16,17 @@ function againstText({ against }: Report): string {
   if (against === null) return '';
   const sheets = against.sheets.map(({ file, type, revision }) => `sheet ${type} revision ${revision} (${file})`);
   const { file, operator, version } = against.policy;
-  const library = against.library === null ? [] : [`library ${against.library.folder} (read; no check asks it yet)`];
+  const library = against.library === null ? [] : [libraryText(against.library)];
   const all = [...sheets, `policy ${version} of ${operator} (${file})`, ...library];
   return `checked against ${all.join(', ')}`;
+}
+
+function libraryText({ folder, procedures, tails }: NonNullable<NonNullable<Report['against']>['library']>): string {
+  const more = [
+    ...(procedures === 0 ? [] : [counted(procedures, 'other procedure', 'other procedures')]),
+    ...(tails === null ? [] : [counted(tails, 'tail', 'tails')]),
+  ];
+  return `library ${folder}${more.length === 0 ? '' : ` with ${more.join(' and ')}`}`;
 }
 
 function procedureText(procedure: ProcedureReport): string {

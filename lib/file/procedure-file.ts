@@ -23,12 +23,11 @@ export function readProcedureFile(text: string, name: string): Result<Procedure,
   return read.ok ? ok(read.value.procedure) : read;
 }
 
-/** The same, with the line and column of a path of the file, such as `['steps', 3, 'do', 'verb']`, from 1; of the nearest
- *  thing around it that is written down. */
-export function readPlacedProcedure(
-  text: string,
-  name: string,
-): Result<{ readonly procedure: Procedure; readonly where: Read<ProcedureFormat>['where'] }, FileProblem[]> {
+/** `where`: line and column of a path of the file, such as `['steps', 3, 'do', 'verb']`, from 1; of the nearest thing around
+ *  it that is written down. */
+export type PlacedProcedure = { readonly procedure: Procedure; readonly where: Read<ProcedureFormat>['where'] };
+
+export function readPlacedProcedure(text: string, name: string): Result<PlacedProcedure, FileProblem[]> {
   const read = readAs(procedureFormat, text, name, { endMark: true });
   if (!read.ok) return read;
   const problems = [...repeated(read.value), ...ranges(read.value)];

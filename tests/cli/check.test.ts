@@ -134,7 +134,7 @@ describe('what is given', () => {
       library: { folder: 'library' },
     });
     const { out } = cuewright(['check', '-', '--library', 'library'], clean, folder);
-    expect(out.split('\n')[0]).toMatch(/policy 7 of .*, library library \(read; no check asks it yet\)$/);
+    expect(out.split('\n')[0]).toMatch(/policy 7 of .*, library library$/);
     const named = folderWith({ 'own.yaml': changed(policy, 'version: "7"', 'version: "8"') });
     expect(ask('--policy', path.join(named, 'own.yaml'))).toMatchObject({ policy: { version: '8' } });
   });
