@@ -14,6 +14,8 @@ export type Crew = {
   readonly sheet: Sheet;
   /** How many items the list has that a step reads; null: the step reads none, or nobody knows. */
   readonly items: (step: Step) => number | null;
+  /** Whether the flight moved the hand of a step at a time of its own: such a moment says nothing of the cue. */
+  readonly forced: (step: Step) => boolean;
 };
 
 export type Part = {
@@ -36,7 +38,7 @@ const wordCount = (text: string): number =>
     .filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
 const spoken = (text: string, { speechWordsPerSecond }: Durations): number => wordCount(text) / speechWordsPerSecond;
 
-/** Steps of no duration (a guard, a wait) have no parts; a step has at most four. */
+/** Steps of no duration (a guard, a wait, a decision: what stands before the flight begins) have no parts but words; a step has at most four. */
 export function partsOf(step: Step, { durations }: Policy, items: number | null): readonly Part[] {
   const sayer = step.sayBy === '' ? step.who : step.sayBy;
   const answerer = step.replyBy === '' ? otherThan(sayer) : step.replyBy;
@@ -44,7 +46,7 @@ export function partsOf(step: Step, { durations }: Policy, items: number | null)
   const replyTakes = step.reply === '' ? 0 : replyLasts(step, sayTakes, durations);
   const ordered = step.orderWords !== '' && !isHeard(step);
   const reading = (sayer === step.who ? 0 : sayTakes) + replyTakes;
-  const hands = handsOf(step, durations, items, reading);
+  const hands = handsOf(step, durations, items, reading, sayer === step.who ? sayTakes : 0);
   const deed = [step.verb, step.object, step.value].filter(Boolean).join(' ');
   const own = sayer === step.who && sayTakes > 0;
   // Who acts and speaks does both in one: the words are the end of it.
@@ -84,19 +86,21 @@ const isOutside = (step: Step): boolean =>
 const isHeard = (step: Step): boolean =>
   conjuncts(parsedCue(step.cue).gate).some((one) => one.kind === 'heard' && one.words === step.orderWords);
 
-/** A call and its answer take a challenge–response together, longer where the words do. */
+/** A challenge and its response take their time together, longer where the words do; a call and its answer are words alone. */
 function replyLasts(step: Step, sayTakes: number, durations: Durations): number {
   const words = spoken(step.reply, durations);
-  const exchange = step.say !== '' && !isOutside(step) && /^(call|respond|check)$/.test(step.verb);
+  const exchange = step.say !== '' && !isOutside(step) && step.verb === 'respond';
   return exchange ? Math.max(words, durations.challengeResponse - sayTakes) : words;
 }
 
 /** How long the step takes its actor beside the words of others: `reading` belongs to what the policy counts as one. */
-function handsOf(step: Step, durations: Durations, items: number | null, reading: number): number {
-  const withReading = (whole: number): number => Math.max(whole - reading, whole / 3);
+function handsOf(step: Step, durations: Durations, items: number | null, reading: number, own: number): number {
+  // A press and its reading are one figure of the policy: half of it the hand, half of it the look.
+  const half = durations.pressAndRead / 2;
+  const withReading = (whole: number): number => Math.max(whole - reading, half);
   switch (step.verb) {
     case 'press':
-      return withReading(durations.pressAndRead);
+      return reading > 0 ? withReading(durations.pressAndRead) : half;
     case 'set':
     case 'select':
     case 'move':
@@ -108,11 +112,9 @@ function handsOf(step: Step, durations: Durations, items: number | null, reading
         ? withReading(durations.setAltitude)
         : durations.lever;
     case 'read':
-      return items === null ? durations.pressAndRead : items * durations.challengeResponse;
+      return items === null ? half + own : items * durations.challengeResponse;
     case 'check':
       return Math.max(0, durations.challengeResponse - reading);
-    case 'decide':
-      return durations.reaction;
     default:
       return 0;
   }

@@ -45,7 +45,8 @@ export function dutiesOf(crew: Crew): readonly Duty[] {
     const waits = waitsFor(step, flown, earlier, parts);
     const gate = times.get(step.id)!.gate!;
     const last = Math.max(...waits.steps.map((id) => times.get(id)?.done ?? Number.NEGATIVE_INFINITY));
-    const measured = waits.duties.length === 0 || gate > last + waits.lag + SAME_MOMENT;
+    const behind = !crew.forced(step) && gate > last + waits.lag + SAME_MOMENT;
+    const measured = waits.duties.length === 0 || behind;
     let follows = measured ? waits.duties : [...waits.duties, ...above(own[0]?.who, earlier, parts)];
     for (const part of own) {
       const ids = part.who.map((who) => idOf(step.id, part.who.length > 1 ? `${part.name} ${who}` : part.name));

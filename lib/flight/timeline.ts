@@ -78,7 +78,7 @@ export function timeline(duties: readonly Duty[], stretch: Stretch = () => 1): T
   assert(ids.size === duties.length, 'two duties have one id');
   const done = new Map<string, Span>();
   const free: Record<Pilot, number> = { PF: 0, PM: 0 };
-  let voice = 0;
+  const voice: Words[] = [];
   let waiting = [...duties];
   const spans: Span[] = [];
   for (;;) {
@@ -87,17 +87,20 @@ export function timeline(duties: readonly Duty[], stretch: Stretch = () => 1): T
       const trigger = triggerOf(duty, done);
       if (trigger === null) continue;
       const fixed = duty.order === 'fixed';
-      const lead = duty.speaks === null ? 0 : voice - duty.speaks * stretch(duty);
-      const start = fixed ? trigger : Math.max(trigger, duty.who === null ? 0 : free[duty.who], lead);
+      const ready = Math.max(trigger, duty.who === null ? 0 : free[duty.who]);
+      const start =
+        fixed || duty.speaks === null
+          ? Math.max(trigger, fixed ? 0 : ready)
+          : whenHeard(duty, ready, stretch(duty), voice);
       if (best === null || before({ duty, trigger, start }, best)) best = { duty, trigger, start };
     }
     if (best === null) break;
     const { duty, trigger, start } = best;
     const end = start + duty.takes * stretch(duty);
     if (duty.who !== null) free[duty.who] = Math.max(free[duty.who], end);
-    if (duty.speaks !== null) voice = Math.max(voice, end);
     const latest = deadlineOf(duty, done);
     const said = duty.speaks === null ? end : start + duty.speaks * stretch(duty);
+    if (duty.speaks !== null) voice.push({ said, end });
     const slack = latest === null ? null : latest - end;
     const span = { duty, trigger, start, said, end, late: start - trigger, slack };
     spans.push(span);
@@ -112,6 +115,19 @@ export function timeline(duties: readonly Duty[], stretch: Stretch = () => 1): T
     collisions: collisionsOf(spans),
     end,
   };
+}
+
+type Words = { readonly said: number; readonly end: number };
+
+/** The first start, from `ready` on, whose words find the channel free from their beginning to their end. */
+function whenHeard(duty: Duty, ready: number, stretch: number, voice: readonly Words[]): number {
+  const [lead, whole] = [(duty.speaks ?? 0) * stretch, duty.takes * stretch];
+  let start = ready;
+  for (;;) {
+    const held = voice.find(({ said, end }) => start + lead < end - HAIR && start + whole > said + HAIR);
+    if (held === undefined) return start;
+    start = held.end - lead;
+  }
 }
 
 function triggerOf(duty: Duty, done: ReadonlyMap<string, Span>): number | null {

@@ -123,6 +123,7 @@ export const defaultPolicy: Policy = {
     busyThirty: 0.7,
     modeReading: 6,
     callWait: 2.5,
+    handWait: 7,
     slack: 0.3,
   },
   panel: {

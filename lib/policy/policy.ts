@@ -116,6 +116,8 @@ const durations = z.strictObject({
    *  written before these were asked for has the figures of the catalogue. */
   modeReading: seconds.default(6),
   callWait: seconds.default(2.5),
+  /** What falls due waits for a pair of hands no longer than this. */
+  handWait: seconds.default(7),
   /** Of the time to a deadline this much is left over. */
   slack: share.default(0.3),
 });

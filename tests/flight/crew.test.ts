@@ -6,7 +6,7 @@ import { seedProcedure } from '../kit/seed.ts';
 import { traceOf } from '../kit/trace.ts';
 import { housePolicy, tn182 } from '../kit/world.ts';
 
-const given = { policy: housePolicy, sheet: tn182, items: () => null };
+const given = { policy: housePolicy, sheet: tn182, items: () => null, forced: () => false };
 function spans(
   steps: readonly StepParts[],
   gates: Parameters<typeof traceOf>[1],
@@ -48,12 +48,13 @@ describe('a step in time', () => {
       ['s1/reply', 'PF', 2.6, 3],
     ]);
   });
-  it('gives a call and its answer a challenge–response', () => {
+  it('gives a call its words, and a challenge the time of a challenge–response', () => {
     const call = { cue: 'speed >= 95 kt', who: 'PM', verb: 'call', say: 'ninety-five', reply: 'checked' } as const;
     expect(spans([call], { s1: 0 })).toEqual([
       ['s1/say', 'PM', 0, 0.8],
-      ['s1/reply', 'PF', 0.8, 2.5],
+      ['s1/reply', 'PF', 0.8, 1.2],
     ]);
+    expect(spans([{ ...call, verb: 'respond' }], { s1: 0 })[1]).toEqual(['s1/reply', 'PF', 0.8, 2.5]);
   });
   it('gives the radio and typing what the policy gives them', () => {
     const radio = {
@@ -85,6 +86,7 @@ describe('a step in time', () => {
   });
 });
 
+// A press alone is half of press and read, a reading the other half and its words.
 describe('what a step waits for', () => {
   const press = {
     cue: 'event "gate not met"',
@@ -95,10 +97,10 @@ describe('what a step waits for', () => {
   } as const;
   const read = { who: 'PM', verb: 'read', object: 'mode line', say: 'go-around, straight, lift' } as const;
   it('is the step before', () => {
-    expect(spans([press, { ...read, cue: 'then' }], { A: 2, s2: 2 }).map((row) => row[2])).toEqual([2, 5]);
+    expect(spans([press, { ...read, cue: 'then' }], { A: 2, s2: 2 }).map((row) => row[2])).toEqual([2, 3.5]);
   });
   it('is a step by its label, from its end, as long as said', () => {
-    expect(spans([press, { ...read, cue: '4 s after A' }], { A: 2, s2: 6 })[1]).toEqual(['s2/act', 'PM', 9, 12]);
+    expect(spans([press, { ...read, cue: '4 s after A' }], { A: 2, s2: 6 })[1]).toEqual(['s2/act', 'PM', 7.5, 10.6]);
   });
   it('are words, and an order that was heard is not given again', () => {
     const climb = {
@@ -118,13 +120,13 @@ describe('what a step waits for', () => {
     } as const;
     expect(spans([climb, gear], { s1: 3, s2: 3 })).toEqual([
       ['s1/say', 'PM', 3, 3.8],
-      ['s1/reply', 'PF', 3.8, 5.5],
-      ['s2/act', 'PM', 5.5, 8.5],
+      ['s1/reply', 'PF', 3.8, 4.6],
+      ['s2/act', 'PM', 4.6, 7.6],
     ]);
   });
   it('is the height, where that comes after the words', () => {
     const later = { ...read, cue: 'after A and height >= 400 ft AAL' };
-    expect(spans([press, later], { A: 2, s2: 13 })[1]).toEqual(['s2/act', 'PM', 13, 16]);
+    expect(spans([press, later], { A: 2, s2: 13 })[1]).toEqual(['s2/act', 'PM', 13, 16.1]);
   });
   it('is what the same pilot has above it in the list', () => {
     const radio = {
@@ -138,7 +140,7 @@ describe('what a step waits for', () => {
       's3/act',
       'PM',
       7,
-      10,
+      10.1,
     ]);
   });
   it('leaves out what the flight did not do', () => {

@@ -96,6 +96,7 @@ const WORDS: Readonly<Record<string, readonly [string, string]>> = {
   'durations.busyThirty': ['Busy in any 30 s, at most', 'of 1'],
   'durations.modeReading': ['Modes read after a press within', 's'],
   'durations.callWait': ['A call waits for the voice, at most', 's'],
+  'durations.handWait': ['A step waits for hands, at most', 's'],
   'durations.slack': ['Time left over before a deadline', 'of 1'],
   'panel.handFlown': ['Hand flown', ''],
   'panel.autopilot': ['With autopilot', ''],
