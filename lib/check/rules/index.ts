@@ -1,7 +1,9 @@
 // Every check that is asked, by its number in the catalogue. A new check is its file, its test and a line here.
 import type { Rule } from '../rule.ts';
 import { actionHiddenInNote } from './action-hidden-in-note.ts';
+import { additiveBustsFlap } from './additive-busts-flap.ts';
 import { altitudeReferenceMissing } from './altitude-reference-missing.ts';
+import { areaSpeedLimit } from './area-speed-limit.ts';
 import { automationOffTwin } from './automation-off-twin.ts';
 import { bandTooThin } from './band-too-thin.ts';
 import { branchGapOrOverlap } from './branch-gap-or-overlap.ts';
@@ -9,6 +11,9 @@ import { branchGoesNowhere } from './branch-goes-nowhere.ts';
 import { buttonDoesNothing } from './button-does-nothing.ts';
 import { callWithoutAnswer } from './call-without-answer.ts';
 import { changedWithoutMark } from './changed-without-mark.ts';
+import { climbGradientShort } from './climb-gradient-short.ts';
+import { coldAltitudes } from './cold-altitudes.ts';
+import { crossOverPoint } from './cross-over-point.ts';
 import { deadLink } from './dead-link.ts';
 import { differsFromManufacturer } from './differs-from-manufacturer.ts';
 import { directionWords } from './direction-words.ts';
@@ -17,6 +22,7 @@ import { effectivityHoleOrOverlap } from './effectivity-hole-or-overlap.ts';
 import { elasticWords } from './elastic-words.ts';
 import { emptyReply } from './empty-reply.ts';
 import { engagedInWrongMode } from './engaged-in-wrong-mode.ts';
+import { engineOutPath } from './engine-out-path.ts';
 import { engineOutTwinMissing } from './engine-out-twin-missing.ts';
 import { entryExitStateMissing } from './entry-exit-state-missing.ts';
 import { feedbackUnanswered } from './feedback-unanswered.ts';
@@ -24,11 +30,16 @@ import { flapAboveLimit } from './flap-above-limit.ts';
 import { flapSkip } from './flap-skip.ts';
 import { flapTooHigh } from './flap-too-high.ts';
 import { flapTooSlow } from './flap-too-slow.ts';
+import { gateVsMinima } from './gate-vs-minima.ts';
 import { gatesOutOfOrder } from './gates-out-of-order.ts';
 import { glideWithoutCourse } from './glide-without-course.ts';
 import { goAroundBelowAltitude } from './go-around-below-altitude.ts';
 import { handOverGap } from './hand-over-gap.ts';
+import { highAerodrome } from './high-aerodrome.ts';
+import { holdAndTurbulence } from './hold-and-turbulence.ts';
+import { icingIncrement } from './icing-increment.ts';
 import { ifComesLast } from './if-comes-last.ts';
+import { initialClimbSpeed } from './initial-climb-speed.ts';
 import { invisibleTrigger } from './invisible-trigger.ts';
 import { knobKillsCapture } from './knob-kills-capture.ts';
 import { labelNotInModeSet } from './label-not-in-mode-set.ts';
@@ -48,6 +59,7 @@ import { oneControlTwoMeanings } from './one-control-two-meanings.ts';
 import { oneFleetTwoNumbers } from './one-fleet-two-numbers.ts';
 import { ownerLostAtHandover } from './owner-lost-at-handover.ts';
 import { reasonTooThin } from './reason-too-thin.ts';
+import { reduceAndAccelerateOrder } from './reduce-and-accelerate-order.ts';
 import { samePerson } from './same-person.ts';
 import { sameWordsDifferentValue } from './same-words-different-value.ts';
 import { selectedAltitudeVsClearance } from './selected-altitude-vs-clearance.ts';
@@ -57,11 +69,15 @@ import { silentReversion } from './silent-reversion.ts';
 import { sopAndListDisagree } from './sop-and-list-disagree.ts';
 import { soundAlikeCalls } from './sound-alike-calls.ts';
 import { speedReferenceMissing } from './speed-reference-missing.ts';
+import { speedRestrictionsFight } from './speed-restrictions-fight.ts';
 import { speedUnprotected } from './speed-unprotected.ts';
+import { speedbrakeWithFlap } from './speedbrake-with-flap.ts';
 import { stableGateIncomplete } from './stable-gate-incomplete.ts';
 import { staleSource } from './stale-source.ts';
 import { supplementaryOverridesSilently } from './supplementary-overrides-silently.ts';
 import { targetOutsideBand } from './target-outside-band.ts';
+import { terrainFloor } from './terrain-floor.ts';
+import { tooHighToFly } from './too-high-to-fly.ts';
 import { tooLowToTouch } from './too-low-to-touch.ts';
 import { trExpiredOrClashing } from './tr-expired-or-clashing.ts';
 import { trLost } from './tr-lost.ts';
@@ -75,6 +91,7 @@ import { unitMissing } from './unit-missing.ts';
 import { vSpeedsOrder } from './v-speeds-order.ts';
 import { vrefDetentMismatch } from './vref-detent-mismatch.ts';
 import { waivedForever } from './waived-forever.ts';
+import { wetAndContaminated } from './wet-and-contaminated.ts';
 import { windLimitsAgree } from './wind-limits-agree.ts';
 import { wrongWordsExpected } from './wrong-words-expected.ts';
 
@@ -117,11 +134,28 @@ export const rules: readonly Rule[] = [
   flapTooHigh,
   targetOutsideBand,
   vrefDetentMismatch,
+  icingIncrement,
+  additiveBustsFlap,
   vSpeedsOrder,
+  initialClimbSpeed,
+  areaSpeedLimit,
+  holdAndTurbulence,
+  crossOverPoint,
+  tooHighToFly,
+  climbGradientShort,
+  speedbrakeWithFlap,
+  wetAndContaminated,
+  highAerodrome,
   gatesOutOfOrder,
+  reduceAndAccelerateOrder,
   tooLowToTouch,
   selectedAltitudeVsClearance,
+  speedRestrictionsFight,
   stableGateIncomplete,
+  gateVsMinima,
+  coldAltitudes,
+  terrainFloor,
+  engineOutPath,
   windLimitsAgree,
   buttonDoesNothing,
   wrongWordsExpected,
