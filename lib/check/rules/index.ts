@@ -2,6 +2,7 @@
 import type { Rule } from '../rule.ts';
 import { actionHiddenInNote } from './action-hidden-in-note.ts';
 import { additiveBustsFlap } from './additive-busts-flap.ts';
+import { altimeterChange } from './altimeter-change.ts';
 import { altitudeReferenceMissing } from './altitude-reference-missing.ts';
 import { areaSpeedLimit } from './area-speed-limit.ts';
 import { automationOffTwin } from './automation-off-twin.ts';
@@ -15,6 +16,7 @@ import { climbGradientShort } from './climb-gradient-short.ts';
 import { coldAltitudes } from './cold-altitudes.ts';
 import { crossOverPoint } from './cross-over-point.ts';
 import { deadLink } from './dead-link.ts';
+import { deferredAndForgotten } from './deferred-and-forgotten.ts';
 import { differsFromManufacturer } from './differs-from-manufacturer.ts';
 import { directionWords } from './direction-words.ts';
 import { doerChecksOwnWork } from './doer-checks-own-work.ts';
@@ -41,8 +43,10 @@ import { icingIncrement } from './icing-increment.ts';
 import { ifComesLast } from './if-comes-last.ts';
 import { initialClimbSpeed } from './initial-climb-speed.ts';
 import { invisibleTrigger } from './invisible-trigger.ts';
+import { killerItemTooFarBack } from './killer-item-too-far-back.ts';
 import { knobKillsCapture } from './knob-kills-capture.ts';
 import { labelNotInModeSet } from './label-not-in-mode-set.ts';
+import { listTooLong } from './list-too-long.ts';
 import { liveBeforeReady } from './live-before-ready.ts';
 import { loopWithoutExit } from './loop-without-exit.ts';
 import { memoryNotInList } from './memory-not-in-list.ts';
@@ -50,13 +54,16 @@ import { negativeWording } from './negative-wording.ts';
 import { noTrigger } from './no-trigger.ts';
 import { nobodyDoesIt } from './nobody-does-it.ts';
 import { nobodyReadsAutoChanges } from './nobody-reads-auto-changes.ts';
+import { nobodyWatchesThePath } from './nobody-watches-the-path.ts';
 import { normalToNonNormalJoin } from './normal-to-non-normal-join.ts';
 import { notACommand } from './not-a-command.ts';
 import { notArmedToStop } from './not-armed-to-stop.ts';
+import { nowhereToResume } from './nowhere-to-resume.ts';
 import { oddOneOut } from './odd-one-out.ts';
 import { oldCopyStillShown } from './old-copy-still-shown.ts';
 import { oneControlTwoMeanings } from './one-control-two-meanings.ts';
 import { oneFleetTwoNumbers } from './one-fleet-two-numbers.ts';
+import { oneHandIrreversible } from './one-hand-irreversible.ts';
 import { ownerLostAtHandover } from './owner-lost-at-handover.ts';
 import { reasonTooThin } from './reason-too-thin.ts';
 import { reduceAndAccelerateOrder } from './reduce-and-accelerate-order.ts';
@@ -108,8 +115,13 @@ export const rules: readonly Rule[] = [
   loopWithoutExit,
   branchGapOrOverlap,
   branchGoesNowhere,
+  nowhereToResume,
+  deferredAndForgotten,
+  killerItemTooFarBack,
+  listTooLong,
   actionHiddenInNote,
   ifComesLast,
+  oneHandIrreversible,
   memoryNotInList,
   entryExitStateMissing,
   twoActionsOneStep,
@@ -153,7 +165,9 @@ export const rules: readonly Rule[] = [
   speedRestrictionsFight,
   stableGateIncomplete,
   gateVsMinima,
+  nobodyWatchesThePath,
   coldAltitudes,
+  altimeterChange,
   terrainFloor,
   engineOutPath,
   windLimitsAgree,
