@@ -82,21 +82,21 @@ export function timeline(duties: readonly Duty[], stretch: Stretch = () => 1): T
   let waiting = [...duties];
   const spans: Span[] = [];
   for (;;) {
-    let best: { duty: Duty; trigger: number; start: number } | null = null;
-    for (const duty of waiting) {
+    const ready = waiting.flatMap((duty): readonly Candidate[] => {
       const trigger = triggerOf(duty, done);
-      if (trigger === null) continue;
-      const fixed = duty.order === 'fixed';
-      const ready = Math.max(trigger, duty.who === null ? 0 : free[duty.who]);
-      const start =
-        fixed || duty.speaks === null
-          ? Math.max(trigger, fixed ? 0 : ready)
-          : whenHeard(duty, ready, stretch(duty), voice);
-      if (best === null || before({ duty, trigger, start }, best)) best = { duty, trigger, start };
+      if (trigger === null) return [];
+      const whole = stretch(duty);
+      const from = duty.order === 'fixed' ? trigger : Math.max(trigger, duty.who === null ? 0 : free[duty.who]);
+      const start = duty.order === 'fixed' || duty.speaks === null ? from : whenHeard(duty, from, whole, voice);
+      return [{ duty, trigger, start, end: start + duty.takes * whole }];
+    });
+    let best: Candidate | null = null;
+    for (const one of ready) {
+      if (ready.some((other) => givesWay(one, other))) continue;
+      if (best === null || before(one, best)) best = one;
     }
     if (best === null) break;
-    const { duty, trigger, start } = best;
-    const end = start + duty.takes * stretch(duty);
+    const { duty, trigger, start, end } = best;
     if (duty.who !== null) free[duty.who] = Math.max(free[duty.who], end);
     const latest = deadlineOf(duty, done);
     const said = duty.speaks === null ? end : start + duty.speaks * stretch(duty);
@@ -147,7 +147,14 @@ function deadlineOf({ deadline }: Duty, done: ReadonlyMap<string, Span>): number
   return behind === undefined ? null : behind.end + deadline.seconds;
 }
 
-type Candidate = { readonly duty: Duty; readonly trigger: number; readonly start: number };
+type Candidate = { readonly duty: Duty; readonly trigger: number; readonly start: number; readonly end: number };
+
+/** Nobody begins something where what fell due before would come a moment later and be put off for longer than that moment. */
+function givesWay(one: Candidate, other: Candidate): boolean {
+  if (one.duty.who === null || one.duty.who !== other.duty.who || other.trigger >= one.trigger - HAIR) return false;
+  if (RANK[one.duty.order] < RANK[other.duty.order]) return false;
+  return one.end - other.start > other.start - one.start + HAIR && other.start >= one.start;
+}
 
 const RANK: Readonly<Record<Duty['order'], number>> = { fixed: 0, answer: 1, first: 2, 'in turn': 3 };
 

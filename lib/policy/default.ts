@@ -122,7 +122,7 @@ export const defaultPolicy: Policy = {
     busyTen: 0.8,
     busyThirty: 0.7,
     modeReading: 6,
-    callWait: 2.5,
+    callWait: 3,
     handWait: 7,
     slack: 0.3,
   },

@@ -115,7 +115,7 @@ const durations = z.strictObject({
   /** Modes are read this soon after a press; a call waits for the voice channel no longer than this. A policy that was
    *  written before these were asked for has the figures of the catalogue. */
   modeReading: seconds.default(6),
-  callWait: seconds.default(2.5),
+  callWait: seconds.default(3),
   /** What falls due waits for a pair of hands no longer than this. */
   handWait: seconds.default(7),
   /** Of the time to a deadline this much is left over. */
