@@ -1,7 +1,7 @@
 // A step from its cue to its end: the cue is noted, the hand moves, the words are said, the next steps are freed.
 
 import type { StepId } from '../procedure/procedure.ts';
-import { after, apply, type Flight, retarget } from './flight.ts';
+import { after, apply, type Flight, retarget, speedUp } from './flight.ts';
 import { moveFlap, moveGear } from './levers.ts';
 import { FPM, W } from './motion.ts';
 import { AT_ONCE, paceOf } from './pace.ts';
@@ -64,6 +64,7 @@ function handMoves(flight: Flight, one: Waiting): void {
     const speed = deed.speed(now);
     if (Number.isFinite(speed)) {
       flight.selector = speed;
+      flight.turned = true;
       // Modes that keep their target take the selector when it is turned.
       now.target = speed;
       log.note(now, 'target', `speed target ${Math.round(speed)} kt`, { step: step.id });
@@ -74,14 +75,8 @@ function handMoves(flight: Flight, one: Waiting): void {
     law.turning = true;
     law.heading = (conditions.turnTo * Math.PI) / 180;
   }
-  retargetAfterHand(flight, deed.speed !== null);
+  if (deed.speed !== null && flight.guidance.line.vertical === 'ASCENT') speedUp(flight);
   apply(flight);
-}
-
-function retargetAfterHand(flight: Flight, turned: boolean): void {
-  if (!turned) return;
-  const { vertical } = flight.guidance.line;
-  if (vertical === 'ASCENT') flight.accelerating = flight.now.target > flight.now.speed;
 }
 
 function over(flight: Flight, one: Waiting): void {
@@ -114,6 +109,7 @@ export function raise(flight: Flight, rule: number, step: StepId | null): boolea
   });
   if (raised.event === 'acceleration altitude') flight.selector = sheet.guidance.accelerationTarget.value;
   if (line.thrust !== before.thrust) {
+    flight.turned = false;
     if (line.thrust === 'GOVERN') {
       flight.governs = settings.governAfter === 0;
       if (!flight.governs && Number.isFinite(settings.governAfter)) {
@@ -128,7 +124,7 @@ export function raise(flight: Flight, rule: number, step: StepId | null): boolea
   if (line.vertical !== before.vertical) {
     // A rate that is taken over is the one that is there.
     if (!line.vertical.startsWith('RATE') || !before.vertical.startsWith('RATE')) law.rate = one.state[W]!;
-    if (line.vertical === 'LEVEL' && before.vertical !== 'CAPTURE') now.selectedAltitude = now.altitude;
+    if (line.vertical === 'LEVEL') flight.level = before.vertical === 'CAPTURE' ? null : now.altitude;
     if (line.vertical === 'LIFT') {
       flight.phase = 'goAround';
       flight.left = flight.speeds.of('VREF', flight.craft.detents[now.detent]!);

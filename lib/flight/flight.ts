@@ -64,10 +64,16 @@ export type Flight = {
   /** What only the flight knows beside `now`. */
   selector: number;
   governs: boolean;
+  /** The speed selector was turned since thrust came to govern. */
+  turned: boolean;
   idleFirst: boolean;
+  /** Whether this climb has a speed to reach, and whether it is below it now. */
+  accelerates: boolean;
   accelerating: boolean;
   hand: Rating | 'hold' | null;
   brake: boolean;
+  /** A level that was pressed and not captured, ft MSL; null: the selected altitude. */
+  level: number | null;
   phase: Phase;
   /** VREF of the detent left in a go-around, kt. */
   left: number;
@@ -109,7 +115,7 @@ export function begin(
     happens: (text) => !settings.denied.includes(text),
   };
   const takeOff = procedure.phases.includes('take-off');
-  const script = scriptFor(procedure, sheet.modes, frame, !takeOff, settings.happens);
+  const script = scriptFor(procedure, sheet.modes, frame, !takeOff, settings);
   const guidance = guidanceOf(machine, sheet, conditions, speeds, {
     without: settings.without,
     start: line,
@@ -208,10 +214,13 @@ export function begin(
     timers: [],
     selector,
     governs: true,
+    turned: false,
     idleFirst: false,
+    accelerates: false,
     accelerating: false,
     hand: null,
     brake: false,
+    level: guidance.line.vertical === 'LEVEL' ? height + conditions.elevation : null,
     phase: takeOff ? (conditions.enginesOut > 0 ? 'engineOut' : 'takeOff') : 'elsewhere',
     left: 0,
     busyUntil: Number.NEGATIVE_INFINITY,
@@ -324,11 +333,13 @@ export function apply(flight: Flight): void {
   const drawn = settings.flap === 'as indicated' ? now.detent : now.lever;
   law.zero = craft.zeroLift(drawn, now.gearIndicated !== 'up', flight.brake, conditions.enginesOut);
   law.induced = craft.inducedOf(drawn);
-  law.altitude = now.selectedAltitude * FOOT;
+  const level = guidance.line.vertical === 'LEVEL' ? flight.level : null;
+  law.altitude = (level ?? now.selectedAltitude) * FOOT;
   law.target = now.target * KNOT;
   steer(law, guidance.line, {
     hand: flight.hand,
     governs: flight.governs,
+    turned: flight.turned,
     idleFirst: flight.idleFirst,
     accelerating: flight.accelerating,
     settings,
@@ -344,8 +355,15 @@ export function retarget(flight: Flight): void {
     selector: flight.selector,
     kept: before,
   });
-  if (guidance.line.vertical === 'ASCENT') flight.accelerating = now.target > now.speed;
+  if (guidance.line.vertical === 'ASCENT') speedUp(flight);
   if (!onPitch(guidance.line.vertical)) flight.accelerating = false;
+}
+
+/** A target well above the speed makes a climb accelerate; one that is nearly there is held on pitch from the start. */
+const WELL_ABOVE = 10;
+export function speedUp(flight: Flight): void {
+  flight.accelerates = flight.now.target > flight.now.speed + WELL_ABOVE;
+  flight.accelerating = flight.accelerates;
 }
 
 /** A timer among the others, by time; of one time in the order in which they were set. */

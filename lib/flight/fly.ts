@@ -16,6 +16,8 @@ const MOMENT = 1e-4;
 const MOST_CHANGES = 300;
 /** s without an event after which a steady flight is over. */
 const QUIET = 60;
+/** A bound counts as passed by this, kt: speeds are read in whole knots, and a speed may be flown on its bound. */
+const SEEN = 0.5;
 
 type Watch = { readonly margin: Margin; readonly act: () => void };
 
@@ -172,7 +174,7 @@ function standing(flight: Flight): Watch[] {
   watches.push({
     // Below its target a climb accelerates, at it and above it holds: as often as the speed crosses it.
     margin: (at) => {
-      if (at.line.vertical !== 'ASCENT') return -1;
+      if (at.line.vertical !== 'ASCENT' || !flight.accelerates) return -1;
       return flight.accelerating ? at.speed - at.target : at.target - at.speed - 1e-6;
     },
     act: () => void (flight.accelerating = !flight.accelerating),
@@ -198,14 +200,14 @@ function bounds(flight: Flight): Watch[] {
   let below = slow() > 0;
   return [
     {
-      margin: (at) => (high ? ceiling() - at.speed - 0.01 : at.speed - ceiling() - 1e-9),
+      margin: (at) => (high ? ceiling() - at.speed : at.speed - ceiling() - SEEN),
       act: () => {
         high = !high;
         flight.log.note(now, 'limit', `${high ? 'above' : 'back below'} the limit of ${Math.round(ceiling())} kt`);
       },
     },
     {
-      margin: (at) => (low ? at.speed - floorOf(flight) - 0.01 : floorOf(flight) - at.speed - 0.01),
+      margin: (at) => (low ? at.speed - floorOf(flight) : floorOf(flight) - at.speed - SEEN),
       act: () => {
         low = !low;
         flight.log.note(
@@ -313,7 +315,8 @@ function quiet(flight: Flight): void {
   if (flight.end !== null || settings.end !== '' || timers.length > 0) return;
   const entered = (branch: number): boolean => branch < 0 || script.branches[branch]!.entered;
   const rest = script.waiting.some((each) => each.left === '' && each.done === null && entered(each.branch));
-  if (!rest) close(flight, 'complete', 'Every step is done.');
+  // A descent has an end of its own: the runway, or a level.
+  if (!rest && now.verticalSpeed > -50) close(flight, 'complete', 'Every step is done.');
 }
 
 /** A minute without an event: a steady flight is over, another goes on. */

@@ -153,8 +153,11 @@ function pathWanted(law: Law, y: Float64Array, b: Balance, along: number): numbe
       const rise = (GRAVITY * b.excess - wanted) / (GRAVITY / speed - law.shear);
       return clamp(rise, -speed * STEEPEST, speed * STEEPEST);
     }
-    case 'share':
-      return clamp(Math.max(law.share * speed * b.excess, law.least), -speed * STEEPEST, speed * STEEPEST);
+    case 'share': {
+      // At least the least rate, but never so much that the speed falls.
+      const whole = speed * b.excess;
+      return Math.min(Math.max(law.share * whole, Math.min(law.least, whole)), speed * STEEPEST);
+    }
     case 'rate':
       return law.rate;
     case 'capture': {

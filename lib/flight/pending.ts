@@ -11,6 +11,7 @@ import { allSteps, type Procedure, type Step } from '../procedure/procedure.ts';
 import { type Deed, deedOf } from './deed.ts';
 import { type Frame, type Margin, marginOf } from './margin.ts';
 import type { Now } from './now.ts';
+import type { Settings } from './settings.ts';
 
 export type Waiting = {
   readonly step: Step;
@@ -84,12 +85,13 @@ export function scriptFor(
   modes: ModeSet,
   frame: Frame,
   airborne: boolean,
-  happens: readonly string[],
+  settings: Pick<Settings, 'happens' | 'omit'>,
 ): Script {
   const lines = [procedure.steps, ...procedure.branches.map((branch) => branch.steps)];
   const all = lines.flat();
   const placeOf = new Map(all.map((step, place) => [step.id as string, place]));
   const grounded = airborne ? 0 : onTheGround(procedure);
+  const omitted = (step: Step): boolean => settings.omit.includes(step.id) || settings.omit.includes(step.label);
   const unread: { step: Step; says: string }[] = [];
   const taken: { step: Step; words: string }[] = [];
   const waiting: Waiting[] = [];
@@ -110,7 +112,8 @@ export function scriptFor(
       const { out, gate, words } = only(step, frame);
       if (words) taken.push({ step, words: step.only });
       const cue: Margin = gate === null ? own : (now) => Math.min(own(now), gate(now));
-      const left = branch < 0 && i < grounded ? 'before the flight' : out ? NOT_FOR_THIS : '';
+      const line = lineOf(frame, parsed.gate);
+      const left = branch < 0 && i < grounded ? 'before the flight' : out || omitted(step) ? NOT_FOR_THIS : '';
       const behind = [...(then && before >= 0 ? [before] : []), ...(lever === null ? [] : ahead)];
       const ways = step.branch.map((way) => {
         const read = way.when.trim() === '' ? null : parsedCue(way.when).gate;
@@ -123,7 +126,7 @@ export function scriptFor(
         lever,
         cue,
         behind,
-        line: lineOf(frame, parsed.gate),
+        line,
         branch,
         ways,
         words: wordsOf(step),
@@ -135,13 +138,14 @@ export function scriptFor(
       });
       if (left === '') {
         before = place;
-        if (lever !== null || step.only.trim() === '') ahead.push(place);
+        // What only looks and speaks holds no lever up, unless it marks a stage of the flight by its mode line.
+        if (lever !== null || (step.only.trim() === '' && (line !== null || touches(deed)))) ahead.push(place);
       }
     }
     start += steps.length;
   }
   // A branch is left to when its own condition says so; what only a person can judge happens where the flight was told so.
-  const sideways: Frame = { ...frame, happens: (text) => happens.includes(text) };
+  const sideways: Frame = { ...frame, happens: (text) => settings.happens.includes(text) };
   let first = procedure.steps.length;
   const branches = procedure.branches.map((branch): Side => {
     const read = parsedCue(branch.when);
@@ -156,6 +160,9 @@ function holdsThen(gate: NonNullable<ReturnType<typeof parsedCue>['gate']>): boo
   if (gate.kind === 'then') return true;
   return (gate.kind === 'all' || gate.kind === 'any') && gate.of.some(holdsThen);
 }
+
+const touches = (deed: Deed): boolean =>
+  deed.rules.length > 0 || deed.speed !== null || deed.altitude !== null || deed.thrust !== null;
 
 /** The conditions on modes and armed words that the cue has beside others. */
 function lineOf(frame: Frame, gate: Gate | null): Margin | null {

@@ -35,7 +35,7 @@ export type Settings = {
   readonly spool: boolean;
   /** Most change of vertical speed on pitch, g. */
   readonly loadFactor: number;
-  /** What GOVERN holds: the target; the speed that is there; or idle until the target and then the speed that is there. */
+  /** What GOVERN holds: the target; the speed that is there until the selector is turned; or idle until the target and then the speed that is there. */
   readonly govern: 'target' | 'present' | 'idle first';
   /** s from a capture to the thrust that follows it. Infinite: the levers are left where they are. */
   readonly governAfter: number;
@@ -51,6 +51,8 @@ export type Settings = {
   readonly busy: Readonly<{ flap: number; gear: number }>;
   /** Events of the mode table, by their words, that this study leaves out. */
   readonly without: readonly string[];
+  /** Steps that are left out, by label or id: a study of what comes before them. */
+  readonly omit: readonly string[];
   /** Events and judgements that happen although they send away from the main line; those of it that do not. */
   readonly happens: readonly string[];
   readonly denied: readonly string[];
@@ -80,6 +82,7 @@ const PLAIN: Omit<Settings, 'name' | 'assumptions' | 'start' | 'end'> = {
   delay: 0,
   busy: { flap: 0, gear: 0 },
   without: [],
+  omit: [],
   happens: [],
   denied: [],
   factors: AS_THE_SHEET,

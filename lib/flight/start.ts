@@ -5,6 +5,7 @@ import type { Policy } from '../policy/policy.ts';
 import type { Procedure } from '../procedure/procedure.ts';
 import type { FlightFacts } from './flight.ts';
 import type { StartLine } from './guidance.ts';
+import { STABLE } from './measures.ts';
 import { APPROACH, ENGINE_OUT, FLIGHT, GO_AROUND, type Settings, TAKE_OFF } from './settings.ts';
 import type { Conditions } from './trace.ts';
 
@@ -78,11 +79,20 @@ export function settingsFor(procedure: Procedure, sheet: Sheet): Settings {
   // An approach that is on the path already is that of the study; one that is level before it is flown from there.
   const { entry } = procedure;
   if (!entry.vertical.includes('GLIDE')) {
-    return { ...FLIGHT, start: { ...FLIGHT.start, detent: entry.flaps[0] ?? sheet.detents[0]!.name, toGo: 19 } };
+    const start = { ...FLIGHT.start, detent: entry.flaps[0] ?? sheet.detents[0]!.name, toGo: 19 };
+    return { ...FLIGHT, start, marks: stableMark(procedure, sheet) };
   }
   const speed = /\d+ kt/.exec(entry.speed)?.[0] ?? APPROACH.start.speed;
   const detent = entry.flaps[0] ?? APPROACH.start.detent;
-  return { ...APPROACH, start: { ...APPROACH.start, speed, detent } };
+  return { ...APPROACH, start: { ...APPROACH.start, speed, detent }, marks: stableMark(procedure, sheet) };
+}
+
+/** Stable as the study has it: the landing detent and the gear selected, and VAPP − 5 to VAPP + 10 kt. */
+function stableMark(procedure: Procedure, sheet: Sheet): Settings['marks'] {
+  const detent = plannedDetent(procedure, sheet);
+  return {
+    [STABLE]: `flaps ${detent} selected and gear down selected and speed between VAPP - 5 kt and VAPP + 10 kt`,
+  };
 }
 
 /** The mode line at the first moment. A take-off has left the ground: its levers are latched and the first climb is on. */

@@ -38,6 +38,7 @@ export function steer(
   state: {
     readonly hand: Rating | 'hold' | null;
     readonly governs: boolean;
+    readonly turned: boolean;
     readonly idleFirst: boolean;
     readonly accelerating: boolean;
     readonly settings: Settings;
@@ -54,7 +55,7 @@ export function steer(
       law.rating = 'idle';
     } else if (state.governs) {
       law.limit = law.rating === 'idle' ? 'go-around' : law.rating;
-      law.thrust = settings.govern === 'target' ? 'govern' : 'hold';
+      law.thrust = settings.govern === 'target' || state.turned ? 'govern' : 'hold';
     }
   } else if (state.hand === 'hold') law.thrust = 'hold';
   else if (state.hand !== null) {
