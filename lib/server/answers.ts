@@ -2,6 +2,7 @@
 
 import { reasonProblem, settleProblem } from '../check/answer.ts';
 import { checkProcedure } from '../check/check.ts';
+import type { ProcedureId } from '../procedure/procedure.ts';
 import { Refused } from './errors.ts';
 import { day, factsFor, type Settled, settled } from './facts.ts';
 import { handsIn } from './hands.ts';
@@ -48,7 +49,7 @@ function settle(viewer: Viewer, draftId: string, key: FindingKey, deed: Deed): A
     const hands = await handsIn(tx, operatorId, draft.procedureId, draft.number);
     permit(standing, ACTS[deed.kind], hands);
     const { procedure } = await readText(tx, operatorId, draftId);
-    const facts = await factsFor(tx, operatorId, procedure.effectivity.type);
+    const facts = await factsFor(tx, standing, { ...procedure, id: draft.procedureId as ProcedureId });
     if (!facts.policy) throw new Refused('no-policy');
     const found = checkProcedure(procedure, facts).findings.filter((one) => one.check === key.check);
     const finding = found.find((one) => one.read === key.read);

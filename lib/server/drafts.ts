@@ -1,8 +1,10 @@
 // Drafts: opened, started, brought in from a file. The text itself is the journal's (journal.ts).
 
+import type { Told } from '../check/told.ts';
 import { readProcedureFile, writeProcedureFile } from '../file/procedure-file.ts';
+import type { Fleet, Library } from '../library/library.ts';
 import type { Policy } from '../policy/policy.ts';
-import type { Procedure } from '../procedure/procedure.ts';
+import type { Procedure, ProcedureId } from '../procedure/procedure.ts';
 import { blankProcedure } from './blank.ts';
 import type { Tx } from './db.ts';
 import { Refused } from './errors.ts';
@@ -50,6 +52,10 @@ export type OpenDraft = {
   /** What the checks read. `sheet` is the stored content: give it to `readSheet`. */
   readonly sheet: { readonly revision: string; readonly content: unknown } | null;
   readonly policy: { readonly version: number; readonly policy: Policy } | null;
+  /** What library checks read. Of the other procedures only what they tell each other (`toldBy`), not their texts. */
+  readonly library: Library | null;
+  readonly others: readonly Told[] | null;
+  readonly fleet: Fleet | null;
   /** Answers and waivers of this procedure, to be matched with the findings by check and `read`. */
   readonly settled: readonly Settled[];
   /** The issue in force, to compare with. */
@@ -82,7 +88,7 @@ export function openDraft(viewer: Viewer, draftId: string): Answered<OpenDraft> 
       orderBy: { number: 'desc' },
       select: { id: true },
     });
-    const facts = await factsFor(tx, operatorId, reading.procedure.effectivity.type);
+    const facts = await factsFor(tx, standing, { ...reading.procedure, id: procedureId as ProcedureId });
     const back = await tx.review.findFirst({
       where: { operatorId, verdict: 'sent back', candidate: { procedureId, state: 'sent back' } },
       orderBy: { at: 'desc' },
@@ -106,6 +112,9 @@ export function openDraft(viewer: Viewer, draftId: string): Answered<OpenDraft> 
       labels: await labelsOf(tx, operatorId, procedureId),
       sheet: facts.sheetRow && { revision: facts.sheetRow.revision, content: facts.sheetRow.content },
       policy: facts.policy && { version: facts.policyVersion!, policy: facts.policy },
+      library: facts.library,
+      others: facts.others,
+      fleet: facts.fleet,
       settled: await settledOf(tx, operatorId, procedureId),
       base: await latestIssue(tx, operatorId, procedureId),
       sentBack: back && { by: nameOf(back.personId), at: back.at.toISOString(), reason: back.reason },

@@ -1,18 +1,28 @@
-// What the checks are given: the newest revision of the type's sheet, the newest policy, the answers so far.
+// What the checks are given: the newest revision of the type's sheet, the newest policy, the library and the operator's
+// other procedures; and the answers so far.
 import { readSheet, type Sheet } from '../aircraft/sheet.ts';
 import type { Answer } from '../check/answer.ts';
+import type { Facts as CheckFacts } from '../check/facts.ts';
 import type { Policy } from '../policy/policy.ts';
+import type { Procedure } from '../procedure/procedure.ts';
 import type { Tx } from './db.ts';
+import { fleetOf, libraryOf, othersOf } from './library-facts.ts';
 import { namesOf } from './names.ts';
+import type { Standing } from './permit.ts';
 
-export type Facts = {
+export type Facts = Pick<CheckFacts, 'library' | 'others' | 'fleet'> & {
   readonly sheet: Sheet | null;
   readonly sheetRow: { readonly id: string; readonly revision: string; readonly content: unknown } | null;
   readonly policy: Policy | null;
   readonly policyVersion: number | null;
 };
 
-export async function factsFor(tx: Tx, operatorId: string, type: string): Promise<Facts> {
+/** For the procedure, as the operator's tables stand at this moment of the transaction. */
+export async function factsFor(
+  tx: Tx,
+  { operatorId, at }: Pick<Standing, 'operatorId' | 'at'>,
+  { id, effectivity: { type } }: Pick<Procedure, 'id' | 'effectivity'>,
+): Promise<Facts> {
   const row = await tx.sheetRevision.findFirst({ where: { operatorId, type }, orderBy: { importedAt: 'desc' } });
   const content: unknown = row ? JSON.parse(row.content) : null;
   const sheet = row ? readSheet(content) : null;
@@ -22,6 +32,9 @@ export async function factsFor(tx: Tx, operatorId: string, type: string): Promis
     sheetRow: row && { id: row.id, revision: row.revision, content },
     policy: policy ? (JSON.parse(policy.content) as Policy) : null,
     policyVersion: policy?.version ?? null,
+    library: await libraryOf(tx, operatorId),
+    others: await othersOf(tx, operatorId, id, at),
+    fleet: await fleetOf(tx, operatorId, type),
   };
 }
 

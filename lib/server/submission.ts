@@ -51,7 +51,7 @@ export function submitDraft(viewer: Viewer, draftId: string, note: string): Answ
     const procedure = JSON.parse(content) as Procedure;
     await refuseUnchanged(tx, operatorId, procedure);
     await refuseTakenLabels(tx, operatorId, procedure);
-    const facts = await factsFor(tx, operatorId, procedure.effectivity.type);
+    const facts = await factsFor(tx, standing, procedure);
     if (!facts.policy) throw new Refused('no-policy');
     const checked = checkProcedure(procedure, facts);
     const answers = await settledOf(tx, operatorId, procedure.id);

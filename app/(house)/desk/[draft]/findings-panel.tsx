@@ -56,6 +56,12 @@ export function FindingsPanel({ open, checking }: { open: OpenDraft; checking: C
             Checked for {checked.checked.rules.length} properties, {checked.checked.envelope}
           </summary>
           <p>{checked.checked.rules.map((id) => id.replaceAll('-', ' ')).join(', ')}</p>
+          {checked.checked.library && (
+            <p>
+              Against the operator’s library and {open.others?.length ?? 0} other procedures as they stood when this
+              page was opened, state {checked.checked.library}.
+            </p>
+          )}
         </details>
       )}
       <div className={css.filter}>

@@ -26,7 +26,8 @@ export function Frame({ open }: { open: OpenDraft }) {
     return read?.ok ? read.value : null;
   }, [open.sheet]);
   const policy = open.policy?.policy ?? null;
-  const facts = useMemo(() => ({ sheet, policy }), [sheet, policy]);
+  const { library, others, fleet } = open;
+  const facts = useMemo(() => ({ sheet, policy, library, others, fleet }), [sheet, policy, library, others, fleet]);
   const checking = useChecks(procedure, facts);
   const [weight, setWeight] = useState<number | null>(null);
   const rail = useMemo(
