@@ -22,8 +22,8 @@ export const initialClimbSpeed = defineRule({
     fast: 'The target {target} is above {limit} {where}: the path is flatter than the procedure was shown for.',
   },
   examples: {
-    bad: '{phases: [take-off], entry: {flaps: [F6], gear: down, speed: V2 + 5 kt, vertical: [DEPART]}}',
-    good: '{phases: [take-off], entry: {flaps: [F6], gear: down, speed: V2 + 15 kt, vertical: [DEPART]}}',
+    bad: '{phases: [take-off], entry: {flaps: [F6], gear: down, speed: V2 + 5 kt, vertical: [DEPART]}, steps: [{cue: height >= 400 ft AAL, who: PM, verb: read, object: mode line}]}',
+    good: '{phases: [take-off], entry: {flaps: [F6], gear: down, speed: V2 + 15 kt, vertical: [DEPART]}, steps: [{cue: height >= 400 ft AAL, who: PM, verb: read, object: mode line}]}',
   },
   run({ states, procedure, sheet, policy, unasked }, report) {
     const domain = envelopeOf(procedure, sheet);
