@@ -16,6 +16,8 @@ const MOMENT = 1e-4;
 const MOST_CHANGES = 300;
 /** s without an event after which a steady flight is over. */
 const QUIET = 60;
+/** Less than this is level, ft/min. */
+const LEVEL = 50;
 /** A bound counts as passed by this, kt: speeds are read in whole knots, and a speed may be flown on its bound. */
 const SEEN = 0.5;
 
@@ -315,15 +317,17 @@ function quiet(flight: Flight): void {
   if (flight.end !== null || settings.end !== '' || timers.length > 0) return;
   const entered = (branch: number): boolean => branch < 0 || script.branches[branch]!.entered;
   const rest = script.waiting.some((each) => each.left === '' && each.done === null && entered(each.branch));
-  // A descent has an end of its own: the runway, or a level.
-  if (!rest && now.verticalSpeed > -50) close(flight, 'complete', 'Every step is done.');
+  // A climb or a descent has an end of its own: a level, or the runway.
+  if (!rest && Math.abs(now.verticalSpeed) < LEVEL) close(flight, 'complete', 'Every step is done.');
 }
 
 /** A minute without an event: a steady flight is over, another goes on. */
 function steady(flight: Flight): void {
   const { now, settings } = flight;
   flight.quietAt = now.time + QUIET / 2;
-  if (settings.end === '' && Math.abs(now.verticalSpeed) < 50 && Math.abs(flight.slope()) < 0.02) {
+  // With a runway ahead something still comes.
+  const going = now.toGo > 0 || settings.end !== '';
+  if (!going && Math.abs(now.verticalSpeed) < LEVEL && Math.abs(flight.slope()) < 0.02) {
     close(flight, 'complete', 'The flight is steady; nothing more comes by itself.');
   }
 }

@@ -36,6 +36,20 @@ function plannedDetent(procedure: Procedure, sheet: Sheet): string {
   return (use === 'take-off' ? from[Math.floor((from.length - 1) / 2)] : from.at(-1)) ?? sheet.detents[0]!.name;
 }
 
+/** Where a procedure that belongs to no runway is flown, ft MSL, and how far the selected altitude lies from there. */
+const EN_ROUTE = 10_000;
+const AWAY = 4000;
+const enRoute = (procedure: Procedure): boolean =>
+  !takesOff(procedure) && !goesAround(procedure) && !procedure.phases.includes('approach');
+
+function selected(procedure: Procedure, sheet: Sheet, elevation: number, missed: number): number {
+  if (takesOff(procedure)) return elevation + 7000;
+  if (!enRoute(procedure)) return missed;
+  const [vertical = ''] = procedure.entry.vertical;
+  if (sheet.modes.climbing.includes(vertical)) return EN_ROUTE + AWAY;
+  return sheet.modes.descending.includes(vertical) ? EN_ROUTE - AWAY : EN_ROUTE;
+}
+
 /** Conditions of a flight; whatever is not given is that of the place, else of the operator's policy. */
 export function conditionsFor(
   procedure: Procedure,
@@ -55,7 +69,7 @@ export function conditionsFor(
     enginesOut: engineOut(procedure) ? 1 : 0,
     standard: procedure.effectivity.standards[0] ?? Object.keys(facts.sheet.modes.standards)[0] ?? 'A',
     detent: plannedDetent(procedure, facts.sheet),
-    selectedAltitude: takesOff(procedure) ? elevation + 7000 : missed,
+    selectedAltitude: selected(procedure, facts.sheet, elevation, missed),
     missedApproachAltitude: missed,
     climbThrustHeight: place?.climbThrustHeight ?? gates.climbThrustAltitude,
     accelerationHeight: goesAround(procedure)
@@ -72,10 +86,14 @@ export function conditionsFor(
 }
 
 /** The study that fits the procedure; for all else the flight with every lag. */
-export function settingsFor(procedure: Procedure, sheet: Sheet): Settings {
+export function settingsFor(procedure: Procedure, sheet: Sheet, elevation = 0): Settings {
   if (takesOff(procedure)) return engineOut(procedure) ? ENGINE_OUT : TAKE_OFF;
   if (goesAround(procedure)) return GO_AROUND;
-  if (!procedure.phases.includes('approach')) return FLIGHT;
+  if (!procedure.phases.includes('approach')) {
+    const speed = /\d+ kt/.exec(procedure.entry.speed)?.[0] ?? '250 kt';
+    const detent = procedure.entry.flaps[0] ?? sheet.detents[0]!.name;
+    return { ...FLIGHT, start: { ...FLIGHT.start, height: EN_ROUTE - elevation, speed, detent } };
+  }
   // An approach that is on the path already is that of the study; one that is level before it is flown from there.
   const { entry } = procedure;
   if (!entry.vertical.includes('GLIDE')) {
