@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { assert } from '../base/assert.ts';
 import { err, ok, type Result } from '../base/result.ts';
 import { allSteps, type Envelope, type Procedure, type ProcedureId, type Range } from '../procedure/procedure.ts';
+import { answerProblems, type FiledAnswer, readAnswer, writeAnswer } from './answer-file.ts';
 import type { Plain } from './plain-yaml.ts';
 import { type FileProblem, pathText } from './problem.ts';
 import { type ProcedureFormat, procedureFormat } from './procedure-format.ts';
@@ -25,21 +26,26 @@ export function readProcedureFile(text: string, name: string): Result<Procedure,
 
 /** `where`: line and column of a path of the file, such as `['steps', 3, 'do', 'verb']`, from 1; of the nearest thing around
  *  it that is written down. */
-export type PlacedProcedure = { readonly procedure: Procedure; readonly where: Read<ProcedureFormat>['where'] };
+export type PlacedProcedure = {
+  readonly procedure: Procedure;
+  readonly answers: readonly FiledAnswer[];
+  readonly where: Read<ProcedureFormat>['where'];
+};
 
 export function readPlacedProcedure(text: string, name: string): Result<PlacedProcedure, FileProblem[]> {
   const read = readAs(procedureFormat, text, name, { endMark: true });
   if (!read.ok) return read;
-  const problems = [...repeated(read.value), ...ranges(read.value)];
+  const problems = [...repeated(read.value), ...ranges(read.value), ...answerProblems(read.value)];
   if (problems.length > 0) return err(problems);
-  return ok({ procedure: toProcedure(read.value.value), where: read.value.where });
+  const { value, where } = read.value;
+  return ok({ procedure: toProcedure(value), answers: (value.answers ?? []).map(readAnswer), where });
 }
 
-/** YAML with permanent ids, which `readProcedureFile` reads back to the same procedure. */
-export function writeProcedureFile(procedure: Procedure): string {
+/** YAML with permanent ids, which `readPlacedProcedure` reads back to the same procedure and the same answers. */
+export function writeProcedureFile(procedure: Procedure, answers: readonly FiledAnswer[] = []): string {
   const ids = allSteps(procedure).map((step) => step.id);
   assert(new Set(ids).size === ids.length, 'a procedure has every step once');
-  return writePlain(fromProcedure(procedure) as Plain);
+  return writePlain(fromProcedure(procedure, answers) as Plain);
 }
 
 /** The format as JSON Schema, for editors and other programs. */
@@ -70,7 +76,7 @@ function toProcedure(file: ProcedureFormat): Procedure {
   };
 }
 
-function fromProcedure(procedure: Procedure): unknown {
+function fromProcedure(procedure: Procedure, answers: readonly FiledAnswer[]): unknown {
   const { effectivity, envelope } = procedure;
   return stated({
     format: 'cuewright-procedure/1',
@@ -91,6 +97,7 @@ function fromProcedure(procedure: Procedure): unknown {
     steps: { said: procedure.steps.map(writeStep) },
     branches: procedure.branches.map(writeBranch),
     rationale: procedure.rationale,
+    answers: answers.map(writeAnswer),
   });
 }
 

@@ -2,6 +2,7 @@
 // check); procedure-file.ts turns it into the flat shape of lib/procedure and back.
 import { z } from 'zod';
 import { CLASSES, FLAGS, PHASES, ROLES, VERBS } from '../procedure/procedure.ts';
+import { answersFormat } from './answer-file.ts';
 
 /** Longest text of one field. Longer text is a document of its own. */
 export const LONGEST_TEXT = 20_000;
@@ -120,6 +121,7 @@ export const procedureFormat = z.strictObject({
   steps: z.array(stepFormat).max(MOST_STEPS),
   branches: z.array(branchFormat).max(MOST_STEPS).optional(),
   rationale: text.optional().describe('Why in this order.'),
+  answers: answersFormat.optional().describe('What was answered to findings, and which STOPs were waived.'),
 });
 
 export type ProcedureFormat = z.infer<typeof procedureFormat>;

@@ -10,7 +10,7 @@ const ONE_RECORD = 92;
 
 /** Ends with `...`, so that half a file is known as half a file. Keys keep the order of the value. */
 export function writePlain(value: Plain): string {
-  const document = new Document(value, { schema: 'core' });
+  const document = new Document(value, { schema: 'core', aliasDuplicateObjects: false });
   visit(document, {
     // Keys are our own words; what they hold is anybody's.
     Pair: (_key, pair) => shape(pair.value),
