@@ -1,4 +1,5 @@
 // `cuewright check`: every file by itself, so that one that can't be read does not hide what is found in the others.
+import { weigh } from '../check/answer.ts';
 import { checkProcedure } from '../check/check.ts';
 import { corpusOf } from '../check/corpus.ts';
 import { type Told, toldBy } from '../check/told.ts';
@@ -67,7 +68,7 @@ function toldTogether(read: readonly Read[], { library }: Grounds): readonly Tol
   return [...given.values(), ...more].map(toldBy);
 }
 
-function checkOne({ file, procedure, where }: Read, grounds: Grounds, all: readonly Told[]): ProcedureReport {
+function checkOne({ file, procedure, answers, where }: Read, grounds: Grounds, all: readonly Told[]): ProcedureReport {
   const { sheets, policy, library } = grounds;
   const { chosen, remarks } = chooseSheet(procedure, sheets);
   const others = all.filter((each) => each.head.id !== procedure.id);
@@ -81,5 +82,12 @@ function checkOne({ file, procedure, where }: Read, grounds: Grounds, all: reado
   };
   const found = checkProcedure(procedure, facts, undefined, corpusOf(all));
   const sheet = chosen && { file: chosen.file, type: chosen.sheet.type, revision: chosen.sheet.revision };
-  return procedureReport(file, procedure, { sheet, remarks }, found, (at) => where(pathOf(procedure, at)));
+  const answered = weigh(found.findings, answers, today(), policy.policy.signOff.answerMonths);
+  return procedureReport(file, procedure, { sheet, remarks }, found, answered, {
+    of: (at) => where(pathOf(procedure, at)),
+    ofAnswer: (answer) => where(['answers', answers.indexOf(answer)]),
+  });
 }
+
+/** Answers end by the day, UTC. */
+const today = (): string => new Date().toISOString().slice(0, 10);

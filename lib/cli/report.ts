@@ -1,5 +1,7 @@
 // What `check --format json` prints, and what the other two forms are made from. format.md documents it: fields may be
 // added to it, none is taken away or changes its meaning while the form is called cuewright-check/1.
+
+import type { Answered, Reopened } from '../check/answer.ts';
 import type { Checked } from '../check/check.ts';
 import type { Finding, Fix, Severity, Witness } from '../check/finding.ts';
 import { positionWords } from '../procedure/locate.ts';
@@ -26,7 +28,18 @@ export type ReportedFinding = Spot & {
   readonly cause: string;
   readonly fix: Fix | null;
   readonly read: string;
+  /** What the file says against it and still holds. A waiver is a claim: who made it can't be verified here. */
+  readonly answer: ReportedAnswer | null;
 };
+export type ReportedAnswer = {
+  readonly kind: 'answer' | 'waiver';
+  readonly reason: string;
+  readonly by: string;
+  readonly on: string;
+  readonly until: string | null;
+};
+/** An answer of the file that does not stand, and why. */
+export type OpenAnswer = Spot & ReportedAnswer & { readonly check: string; readonly because: Reopened['because'] };
 export type ReportedNotChecked = {
   readonly check: string;
   readonly number: number;
@@ -44,6 +57,7 @@ export type ProcedureReport = {
   readonly checked: Checked['checked'];
   readonly findings: readonly ReportedFinding[];
   readonly notChecked: readonly ReportedNotChecked[];
+  readonly openAnswers: readonly OpenAnswer[];
   readonly crashed: readonly { readonly check: string; readonly number: number; readonly error: string }[];
   readonly remarks: readonly string[];
 };
@@ -52,7 +66,19 @@ export type Report = {
   readonly form: 'cuewright-check/1';
   readonly exit: Exit;
   readonly totals: Readonly<
-    Record<'procedures' | 'unreadable' | 'STOP' | 'ANSWER' | 'ADVICE' | 'notChecked' | 'crashed', number>
+    Record<
+      | 'procedures'
+      | 'unreadable'
+      | 'STOP'
+      | 'ANSWER'
+      | 'ADVICE'
+      | 'answered'
+      | 'waived'
+      | 'openAnswers'
+      | 'notChecked'
+      | 'crashed',
+      number
+    >
   >;
   /** null where one of them can't be read: then nothing was checked. */
   readonly against: {
@@ -88,6 +114,9 @@ export function reportOf(
       STOP: stops,
       ANSWER: count('ANSWER'),
       ADVICE: count('ADVICE'),
+      answered: findings.filter(({ answer, severity }) => answer !== null && severity !== 'STOP').length,
+      waived: findings.filter(({ answer, severity }) => answer !== null && severity === 'STOP').length,
+      openAnswers: procedures.reduce((sum, procedure) => sum + procedure.openAnswers.length, 0),
       notChecked,
       crashed,
     },
@@ -115,23 +144,46 @@ export function procedureReport(
   procedure: Procedure,
   chosen: Pick<ProcedureReport, 'sheet' | 'remarks'>,
   checked: Checked,
-  placeOf: (at: Finding['at']) => FilePlace,
+  answered: Answered,
+  places: {
+    readonly of: (at: Finding['at']) => FilePlace;
+    readonly ofAnswer: (answer: Reopened['answer']) => FilePlace;
+  },
 ): ProcedureReport {
   const spot = (at: Finding['at']): Spot => ({
-    ...placeOf(at),
+    ...places.of(at),
     step: at.step,
     called: positionWords(procedure, at.step),
     field: at.field,
   });
+  const answers = new Map(answered.standing.map(({ finding, answer }) => [finding, toldAnswer(answer)]));
   return {
     file,
     id: procedure.id,
     title: procedure.title,
     sheet: chosen.sheet,
     checked: checked.checked,
-    findings: checked.findings.map(({ at, ...finding }) => ({ ...finding, ...spot(at) })),
+    findings: checked.findings.map((finding) => {
+      const { at, ...rest } = finding;
+      return { ...rest, ...spot(at), answer: answers.get(finding) ?? null };
+    }),
     notChecked: checked.notChecked.map(({ at, ...rest }) => ({ ...rest, at: at && spot(at) })),
+    openAnswers: answered.reopened.map(({ answer, because }) => ({
+      ...spot(answer.at),
+      ...places.ofAnswer(answer),
+      check: answer.check,
+      ...toldAnswer(answer),
+      because,
+    })),
     crashed: checked.crashed,
     remarks: chosen.remarks,
   };
 }
+
+const toldAnswer = ({ kind, reason, by, on, until }: ReportedAnswer): ReportedAnswer => ({
+  kind,
+  reason,
+  by,
+  on,
+  until,
+});

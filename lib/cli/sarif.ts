@@ -6,7 +6,7 @@ import type { Severity } from '../check/finding.ts';
 import { rules } from '../check/rules/index.ts';
 import { STDIN } from './input.ts';
 import type { FilePlace } from './place.ts';
-import type { ProcedureReport, Report, ReportedFinding } from './report.ts';
+import type { ProcedureReport, Report, ReportedAnswer, ReportedFinding } from './report.ts';
 import { witnessWords } from './witness-words.ts';
 
 const LEVEL: Readonly<Record<Severity, 'error' | 'warning' | 'note'>> = {
@@ -27,7 +27,13 @@ export function sarifOf(report: Report): unknown {
       locations: [location(file, problem)],
     })),
   );
-  const unasked = procedures.flatMap(({ file, notChecked, crashed }) => [
+  const unasked = procedures.flatMap(({ file, notChecked, crashed, openAnswers }) => [
+    ...openAnswers.map((answer) => ({
+      level: 'note',
+      message: { text: `The ${answer.kind} is open again: ${answer.because}. ${answer.reason}` },
+      associatedRule: rule(answer.check),
+      locations: [location(file, answer)],
+    })),
     ...notChecked.map(({ check, because, at }) => ({
       level: 'warning',
       message: { text: `Not checked, because ${because}.` },
@@ -75,7 +81,7 @@ function descriptor({ id, number, severity, kind, title, says, why, source }: (t
 }
 
 function result(file: string, finding: ReportedFinding, rule: (id: string) => { id: string; index: number }) {
-  const { check, severity, message, witness, cause, fix, read, called, step, field } = finding;
+  const { check, severity, message, witness, cause, fix, read, called, step, field, answer } = finding;
   return {
     ruleId: check,
     ruleIndex: rule(check).index,
@@ -85,9 +91,17 @@ function result(file: string, finding: ReportedFinding, rule: (id: string) => { 
       { ...location(file, finding), logicalLocations: [{ name: called, fullyQualifiedName: `${step}/${field}` }] },
     ],
     partialFingerprints: { 'cuewright/1': read },
-    properties: { severity, witness, cause, fix },
+    ...(answer === null ? {} : { suppressions: [suppression(severity, answer)] }),
+    properties: { severity, witness, cause, fix, answer },
   };
 }
+
+/** A waiver is a claim until a server that knows people has looked at it. */
+const suppression = (severity: Severity, { reason }: ReportedAnswer) => ({
+  kind: 'inSource',
+  status: severity === 'STOP' ? 'underReview' : 'accepted',
+  justification: reason,
+});
 
 const coverage = ({ file, id, sheet, checked, remarks }: ProcedureReport) => ({ file, id, sheet, ...checked, remarks });
 

@@ -1,7 +1,14 @@
 // The report for a person at a terminal.
 import { byCause } from '../check/group.ts';
 import { nameOf, type Unreadable } from './input.ts';
-import type { ProcedureReport, Report, ReportedFinding, ReportedNotChecked } from './report.ts';
+import type {
+  OpenAnswer,
+  ProcedureReport,
+  Report,
+  ReportedAnswer,
+  ReportedFinding,
+  ReportedNotChecked,
+} from './report.ts';
 import { witnessWords } from './witness-words.ts';
 
 const IN = '    ';
@@ -37,6 +44,7 @@ function procedureText(procedure: ProcedureReport): string {
     `${nameOf(procedure.file)} · ${procedure.title}`,
     ...remarks.map((remark) => `  ${remark}`),
     ...byCause(procedure.findings).flatMap(({ findings }) => groupText(findings)),
+    ...procedure.openAnswers.map(openAnswerText),
     `  checked for ${counted(checked.rules.length, 'property', 'properties')} over ${checked.envelope}`,
     ...[...reasons].map(([because, all]) => `  not checked, because ${because}: ${all.map(whichText).join(', ')}`),
     ...crashed.map(({ check, error }) => `  not checked, because the check itself failed: ${check} (${error})`),
@@ -48,16 +56,28 @@ function groupText(group: readonly ReportedFinding[]): string[] {
   const [first, ...others] = group;
   if (first === undefined) return [];
   const { severity, line, column, called, check, message, witness, fix } = first;
+  const standing = group.flatMap(({ answer }) => answer ?? []);
+  const told = new Set(standing.map((answer) => answerText(answer)));
   return [
     `  ${severity} · ${line}:${column} · ${called} · ${check}`,
     `${IN}${message}`,
     `${IN}${witnessWords(witness)}`,
     ...(fix === null ? [] : [`${IN}certain correction: ${fix.says}`]),
+    ...[...told].map((answer) => `${IN}${answer}`),
     ...others.map(
       (other) => `${IN}the same cause · ${other.line}:${other.column} · ${other.called} · ${other.message}`,
     ),
   ];
 }
+
+function answerText({ kind, reason, by, on, until }: ReportedAnswer): string {
+  const end = until === null ? '' : ` until ${until}`;
+  if (kind === 'answer') return `answered by ${by} on ${on}${end}: ${reason}`;
+  return `waived, the file claims, by ${by} on ${on}${end}; who that is can not be verified here: ${reason}`;
+}
+
+const openAnswerText = ({ kind, check, line, column, called, because, reason }: OpenAnswer): string =>
+  `  ${kind} open again · ${line}:${column} · ${called} · ${check}: ${because} (${reason})`;
 
 const whichText = ({ check, at }: ReportedNotChecked): string =>
   at === null ? check : `${check} at ${at.called} (${at.line}:${at.column})`;
@@ -71,9 +91,12 @@ function unreadableText({ file, problems }: Unreadable): string {
 }
 
 function totalText({ totals, against }: Report): string {
-  const { procedures, unreadable, STOP, ANSWER, ADVICE, notChecked, crashed } = totals;
+  const { procedures, unreadable, STOP, ANSWER, ADVICE, answered, waived, openAnswers, notChecked, crashed } = totals;
   if (against === null) return 'Nothing was checked: what the procedures are checked against can not be read.';
   const rest = [
+    answered > 0 ? `${answered} answered` : '',
+    waived > 0 ? `${waived} with a waiver in the file` : '',
+    openAnswers > 0 ? `${counted(openAnswers, 'answer', 'answers')} open again` : '',
     notChecked > 0 ? `${notChecked} not checked` : '',
     crashed > 0 ? `${counted(crashed, 'check', 'checks')} failed` : '',
     unreadable > 0 ? `${counted(unreadable, 'file', 'files')} could not be read` : '',
