@@ -2,18 +2,16 @@
 import { detentNamed } from '../aircraft/limits.ts';
 import type { Sheet } from '../aircraft/sheet.ts';
 import { number } from '../base/expression.ts';
-import type { Policy } from '../policy/policy.ts';
 import { speedBounds } from '../procedure/cue.ts';
 import type { AircraftState } from '../procedure/state.ts';
 import type { StepState } from '../procedure/walk.ts';
 import type { Speed } from './speed-question.ts';
 
-/** The limits that hold while this configuration is held, each less the policy's margin; `flap` false: those of
- *  gear and aircraft alone. */
-export function ceilings(state: AircraftState, sheet: Sheet, policy: Policy, flap = true): readonly Speed[] {
-  const margin = policy.speeds.selectionMargin;
+/** The limits that hold while this configuration is held, each less a margin, kt; `flap` false: those of gear and aircraft
+ *  alone. */
+export function ceilings(state: AircraftState, sheet: Sheet, margin: number, flap = true): readonly Speed[] {
   const limit = (name: string, value: number): Speed => ({
-    name: `${name} - ${margin} kt`,
+    name: margin === 0 ? name : `${name} - ${margin} kt`,
     expression: number(value - margin),
   });
   const flaps = (flap ? state.indicated : []).flatMap((detent) => {

@@ -1,5 +1,8 @@
 // Plants one defect in a whole procedure and leaves the rest as it is. Steps are named by label, as a pilot would.
+import { type StepParts, stepWith } from '../../lib/procedure/build.ts';
 import { allSteps, type Expect, type Procedure, type StateLine, type Step } from '../../lib/procedure/procedure.ts';
+
+const KEPT: Expect = { thrust: 'same', lateral: 'same', vertical: 'same', armed: 'same' };
 
 type TextField = { [K in keyof Step]: Step[K] extends string ? K : never }[keyof Step];
 
@@ -94,3 +97,11 @@ export const heavier = (procedure: Procedure, from: number, to: number): Procedu
   ...procedure,
   envelope: { ...procedure.envelope, weight: { from, to } },
 });
+
+/** Steps put right behind another one of the main line, each with what is given and nothing else. */
+export function withSteps(procedure: Procedure, behind: string, ...parts: readonly StepParts[]): Procedure {
+  const at = procedure.steps.indexOf(stepOf(procedure, behind)) + 1;
+  if (at === 0) throw new Error(`${behind} is not in the main line`);
+  const steps = parts.map((each, index) => stepWith({ expect: KEPT, ...each }, 900 + index));
+  return { ...procedure, steps: [...procedure.steps.slice(0, at), ...steps, ...procedure.steps.slice(at)] };
+}

@@ -53,7 +53,9 @@ export const targetOutsideBand = defineRule({
         if (verdict.kind === 'fails') into.take({ verdict, speed: speed.value, other });
       };
       const guarded = GUARDED.test(`${step.value} ${step.checkSees}`);
-      for (const limit of ceilings(fast, sheet, policy, !guarded)) ask(done.selected, '<=', limit, over);
+      // What the wind adds to VREF has its own margin and its own check: here it has to stay under the limit itself.
+      const margin = /\bVAPP\b/.test(target.text) ? 0 : policy.speeds.selectionMargin;
+      for (const limit of ceilings(fast, sheet, margin, !guarded)) ask(done.selected, '<=', limit, over);
       for (const detent of slow.selected) {
         const floor = floorOf(sheet, policy.floors, slow.floor, detent, detent);
         if (floor === null) unasked(`the sheet gives no lowest speed for ${detent}`, at);

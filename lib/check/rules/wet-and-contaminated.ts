@@ -9,7 +9,10 @@ import { absent, wordsOf } from '../witness.ts';
 /** What the distance assumes, by the words with which it is stated. */
 const ASSUMPTIONS = [
   ['reverse credit', /\breverse\b[^.;]*\bcredit|\bcredit\b[^.;]*\breverse\b|\b(with|without|no|max(imum)?) reverse\b/i],
-  ['tail wind limit', /\btail[- ]?wind\b[^.;]*\d|\d[^.;]*\btail[- ]?wind\b|\bno tail[- ]?wind\b/i],
+  [
+    'tail wind limit',
+    /\b(distance|calculation|assum\w+)\b[^.;]*\btail[- ]?wind\b|\btail[- ]?wind\b[^.;]*\b(distance|calculation|assum\w+)\b/i,
+  ],
 ] as const;
 
 export const wetAndContaminated = defineRule({

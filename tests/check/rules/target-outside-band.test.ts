@@ -9,6 +9,15 @@ const select = (detent: string, cue: string) =>
 
 testRule(targetOutsideBand, {
   valid: [
+    {
+      why: 'the margin of VAPP is asked of the additive: 161.2 kt stays under VFE F35 itself',
+      procedure: {
+        phases: ['landing'],
+        envelope: { detents: ['F35'] },
+        entry: { flaps: ['F35'], gear: 'down' },
+        steps: [{ cue: 'then', who: 'PF', verb: 'set', object: 'speed selector', value: 'VAPP' }],
+      },
+    },
     { phases: ['approach'], entry: { flaps: ['F18'] }, steps: [target('180 kt')] },
     { steps: [target('clean speed')] },
     { steps: [target('250 kt or as cleared')] },
