@@ -5,6 +5,7 @@ import { cueCame, due, raise } from './act.ts';
 import { apply, begin, ceilingOf, type Flight, type FlightFacts, floorOf, gateOf } from './flight.ts';
 import type { Margin } from './margin.ts';
 import { SIZE, V } from './motion.ts';
+import { counting, entered } from './pending.ts';
 import type { Settings } from './settings.ts';
 import { refusal, startLine } from './start.ts';
 import { refusedTrace, traceOf } from './told.ts';
@@ -310,24 +311,24 @@ function settle(flight: Flight, watches: readonly Watch[]): readonly Watch[] {
   return live.filter((watch) => watch.margin(now) < 0);
 }
 
-/** Ends a flight in which every step is over and nothing moves any more. */
+/** Steps that may still come in this flight. */
+const rest = ({ script }: Flight): boolean =>
+  script.waiting.some((each) => each.left === '' && each.done === null && entered(script, each));
+
+/** After an event a flight is given its time; when nothing is left to do, less of it. */
 function quiet(flight: Flight): void {
-  const { script, timers, settings, now } = flight;
-  flight.quietAt = now.time + QUIET;
-  if (flight.end !== null || settings.end !== '' || timers.length > 0) return;
-  const entered = (branch: number): boolean => branch < 0 || script.branches[branch]!.entered;
-  const rest = script.waiting.some((each) => each.left === '' && each.done === null && entered(each.branch));
-  // A climb or a descent has an end of its own: a level, or the runway.
-  if (!rest && Math.abs(now.verticalSpeed) < LEVEL) close(flight, 'complete', 'Every step is done.');
+  flight.quietAt = flight.now.time + (rest(flight) ? QUIET : QUIET / 3);
 }
 
-/** A minute without an event: a steady flight is over, another goes on. */
+/** A while without an event: a steady flight is over, another goes on. */
 function steady(flight: Flight): void {
-  const { now, settings } = flight;
-  flight.quietAt = now.time + QUIET / 2;
-  // With a runway ahead something still comes.
-  const going = now.toGo > 0 || settings.end !== '';
+  const { now, settings, script, timers } = flight;
+  flight.quietAt = now.time + QUIET / 3;
+  // With a runway ahead, or a step that counts seconds, something still comes.
+  const counts = script.waiting.some((each) => each.gate === null && each.left === '' && counting(each, now));
+  const going = now.toGo > 0 || counts || timers.length > 0 || settings.end !== '';
   if (!going && Math.abs(now.verticalSpeed) < LEVEL && Math.abs(flight.slope()) < 0.02) {
-    close(flight, 'complete', 'The flight is steady; nothing more comes by itself.');
+    const says = rest(flight) ? 'The flight is steady; nothing more comes by itself.' : 'Every step is done.';
+    close(flight, 'complete', says);
   }
 }

@@ -23,6 +23,8 @@ export type Waiting = {
   readonly behind: readonly number[];
   /** What the cue says of the mode line, as far as it must hold; a step whose line is another one holds no lever up. */
   readonly line: Margin | null;
+  /** Steps after which it counts seconds or miles, and how many are left, nil or more when they are over. */
+  readonly counts: readonly { readonly step: string; readonly left: Margin }[];
   readonly branch: number;
   /** Where the step sends the reader, in order: the place of a step, -1 for elsewhere. */
   readonly ways: readonly { readonly when: Margin | null; readonly to: number }[];
@@ -127,6 +129,7 @@ export function scriptFor(
         cue,
         behind,
         line,
+        counts: countsOf(frame, parsed.gate),
         branch,
         ways,
         words: wordsOf(step),
@@ -161,6 +164,11 @@ function holdsThen(gate: NonNullable<ReturnType<typeof parsedCue>['gate']>): boo
   return (gate.kind === 'all' || gate.kind === 'any') && gate.of.some(holdsThen);
 }
 
+const countsOf = (frame: Frame, gate: Gate | null): Waiting['counts'] =>
+  conjuncts(gate).flatMap((part) =>
+    part.kind === 'after' && part.delay !== null ? [{ step: part.step, left: marginOf(frame, part) }] : [],
+  );
+
 const touches = (deed: Deed): boolean =>
   deed.rules.length > 0 || deed.speed !== null || deed.altitude !== null || deed.thrust !== null;
 
@@ -181,7 +189,14 @@ export const free = (script: Script, one: Waiting, now: Now): boolean =>
 
 /** Whether the step may still come. */
 export const open = (script: Script, one: Waiting): boolean =>
-  one.left === '' && one.gate === null && (one.branch < 0 || script.branches[one.branch]!.entered);
+  one.left === '' && one.gate === null && entered(script, one);
+
+export const entered = (script: Script, one: Waiting): boolean =>
+  one.branch < 0 || script.branches[one.branch]!.entered;
+
+/** Whether the step waits for seconds or miles after another that is done. */
+export const counting = (one: Waiting, now: Now): boolean =>
+  one.counts.some(({ step, left }) => now.done.has(step) && left(now) < 0);
 
 /** A step is done at most so often: whoever is sent back more often goes in a circle. */
 const MOST_TIMES = 12;

@@ -1,6 +1,7 @@
 // What a flight tells when it is over: the trace, with its assumptions before everything else.
 import type { Procedure } from '../procedure/procedure.ts';
 import type { Flight, FlightFacts } from './flight.ts';
+import { entered } from './pending.ts';
 import { newRows } from './record.ts';
 import type { Settings } from './settings.ts';
 import { type Conditions, FLIGHT_VERSION, type StepTimes, type Trace } from './trace.ts';
@@ -64,10 +65,9 @@ export function refusedTrace(
 export function traceOf(flight: Flight): Trace {
   const { script, conditions, settings, craft, log, rows, guidance, now } = flight;
   const end = flight.end ?? { reason: 'time' as const, says: '' };
-  const entered = (branch: number): boolean => branch < 0 || script.branches[branch]!.entered;
   const steps = script.waiting.map((one): StepTimes => {
     const never = one.gate === null && one.left === '';
-    const left = never ? (entered(one.branch) ? NEVER : 'not for this flight') : one.left;
+    const left = never ? (entered(script, one) ? NEVER : 'not for this flight') : one.left;
     return { step: one.step.id, gate: one.gate, act: one.act, done: one.done, left };
   });
   const problems = [
