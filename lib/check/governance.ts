@@ -77,12 +77,12 @@ export type Signing = {
 };
 
 export type Share = { readonly have: number; readonly of: number };
-/** Days of what must come before an issue is flown. `wanted` false: not needed here. */
+/** Days of what must come before an issue is flown. `wanted` false: not needed here; null: nobody has said. */
 export type GoingLive = {
   readonly effective: string;
   readonly signed: string;
-  readonly authority: { readonly wanted: boolean; readonly given: string | null };
-  readonly training: { readonly wanted: boolean; readonly done: Share };
+  readonly authority: { readonly wanted: boolean; readonly given: string | null } | null;
+  readonly training: { readonly wanted: boolean; readonly done: Share } | null;
   readonly acknowledged: Share;
   /** Crews were briefed one by one in the meantime, and that is recorded. */
   readonly briefed: boolean;

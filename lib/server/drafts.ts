@@ -1,5 +1,6 @@
 // Drafts: opened, started, brought in from a file. The text itself is the journal's (journal.ts).
 
+import type { Governance } from '../check/governance.ts';
 import type { Told } from '../check/told.ts';
 import { readProcedureFile, writeProcedureFile } from '../file/procedure-file.ts';
 import type { Fleet, Library } from '../library/library.ts';
@@ -56,6 +57,8 @@ export type OpenDraft = {
   readonly library: Library | null;
   readonly others: readonly Told[] | null;
   readonly fleet: Fleet | null;
+  /** What is asked of the change: the issue before, the reasons given, the sources cited when the draft was opened. */
+  readonly governance: Governance | null;
   /** Answers and waivers of this procedure, to be matched with the findings by check and `read`. */
   readonly settled: readonly Settled[];
   /** The issue in force, to compare with. */
@@ -115,6 +118,7 @@ export function openDraft(viewer: Viewer, draftId: string): Answered<OpenDraft> 
       library: facts.library,
       others: facts.others,
       fleet: facts.fleet,
+      governance: facts.governance,
       settled: await settledOf(tx, operatorId, procedureId),
       base: await latestIssue(tx, operatorId, procedureId),
       sentBack: back && { by: nameOf(back.personId), at: back.at.toISOString(), reason: back.reason },

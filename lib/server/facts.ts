@@ -6,11 +6,12 @@ import type { Facts as CheckFacts } from '../check/facts.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Procedure } from '../procedure/procedure.ts';
 import type { Tx } from './db.ts';
+import { governanceFor } from './governance.ts';
 import { fleetOf, libraryOf, othersOf } from './library-facts.ts';
 import { namesOf } from './names.ts';
 import type { Standing } from './permit.ts';
 
-export type Facts = Pick<CheckFacts, 'library' | 'others' | 'fleet'> & {
+export type Facts = Pick<CheckFacts, 'library' | 'others' | 'fleet' | 'governance'> & {
   readonly sheet: Sheet | null;
   readonly sheetRow: { readonly id: string; readonly revision: string; readonly content: unknown } | null;
   readonly policy: Policy | null;
@@ -21,8 +22,10 @@ export type Facts = Pick<CheckFacts, 'library' | 'others' | 'fleet'> & {
 export async function factsFor(
   tx: Tx,
   { operatorId, at }: Pick<Standing, 'operatorId' | 'at'>,
-  { id, effectivity: { type } }: Pick<Procedure, 'id' | 'effectivity'>,
+  procedure: Procedure,
 ): Promise<Facts> {
+  const { id, effectivity } = procedure;
+  const { type } = effectivity;
   const row = await tx.sheetRevision.findFirst({ where: { operatorId, type }, orderBy: { importedAt: 'desc' } });
   const content: unknown = row ? JSON.parse(row.content) : null;
   const sheet = row ? readSheet(content) : null;
@@ -35,6 +38,7 @@ export async function factsFor(
     library: await libraryOf(tx, operatorId),
     others: await othersOf(tx, operatorId, id, at),
     fleet: await fleetOf(tx, operatorId, type),
+    governance: await governanceFor(tx, { operatorId, at }, procedure),
   };
 }
 

@@ -6,12 +6,14 @@ import { whatIsSigned } from './binding.ts';
 import { type CandidateLine, candidateLines } from './candidate-lines.ts';
 import type { Tx } from './db.ts';
 import { Refused } from './errors.ts';
+import { type Act, governanceAtSigning } from './governance.ts';
 import { handsIn } from './hands.ts';
 import { newId } from './ids.ts';
 import { labelsToGive } from './labels.ts';
 import { holdCandidate, holdProcedure } from './locks.ts';
 import { confirmPassword } from './passwords.ts';
 import { permit, type Standing } from './permit.ts';
+import { type AtPublication, checkPublication, refuseStops } from './publication.ts';
 import { enter } from './record-entry.ts';
 import { candidatePage, type OpenCandidate } from './reviews.ts';
 import { DRAFT_CLOSED, tell } from './revocation.ts';
@@ -31,6 +33,8 @@ export type OpenForSigning = OpenCandidate & {
   readonly supersedes: { readonly number: number; readonly inForceSince: string } | null;
   /** ISO time after which the issue must come in force, since another is to come then; null: from now on. */
   readonly after: string | null;
+  /** What the checks of publication say, were the viewer to sign now: a STOP holds the signature, the rest is signed with it. */
+  readonly atPublication: AtPublication;
   /** The sentence that is signed. */
   readonly statement: string;
 };
@@ -57,9 +61,16 @@ export function openForSigning(viewer: Viewer, candidateId: string): Answered<Op
     const labels = await labelsToGive(tx, operatorId, procedure);
     const last = await unended(tx, operatorId, procedureId);
     const begun = last !== null && last.startsAt <= at;
+    const candidate = await tx.candidate.findUniqueOrThrow({
+      where: { operatorId_id: { operatorId, id: candidateId } },
+      include: { draft: true },
+    });
+    const issueNumber = await nextNumber(tx, operatorId, procedureId);
+    const act = { sha256: page.sha256, published: page.sha256, issue: issueNumber, startsAt: at };
     return {
       ...page,
-      issueNumber: await nextNumber(tx, operatorId, procedureId),
+      issueNumber,
+      atPublication: await askPublication(tx, standing, candidate, act),
       newLabels: labels.given,
       tails: await tailsFor(tx, operatorId, procedure.effectivity, at),
       supersedes: last && { number: last.issueNumber, inForceSince: last.startsAt.toISOString() },
@@ -96,8 +107,11 @@ export async function signCandidate(
     const number = await nextNumber(tx, operatorId, procedureId);
     const labels = await giveLabels(tx, operatorId, frozen(candidate));
     const supersedes = last?.issueNumber ?? null;
+    const act = { sha256: input.sha256, published: sha256Hex(content), issue: number, startsAt };
+    const publication = await askPublication(tx, standing, candidate, act);
+    refuseStops(publication);
     const signed = { number, startsAt, supersedes, labels, statement: STATEMENT };
-    const binds = canonicalText(await whatIsSigned(tx, standing, candidate, signed));
+    const binds = canonicalText({ ...(await whatIsSigned(tx, standing, candidate, signed)), publication });
     const bindsSha256 = sha256Hex(new TextEncoder().encode(binds));
     const signOff = await writeSignOff(tx, standing, candidateId, {
       verdict: 'signed',
@@ -161,6 +175,17 @@ async function holdToSign(tx: Tx, standing: Standing, candidateId: string) {
   permit(standing, 'sign', hands);
   if (candidate.state !== 'recommended') throw new Refused('not-waiting');
   return candidate;
+}
+
+async function askPublication(
+  tx: Tx,
+  standing: Standing,
+  candidate: Omit<Candidate, 'draft' | 'procedure'> & { readonly draft: { readonly number: number } },
+  act: Act,
+): Promise<AtPublication> {
+  const hands = await handsIn(tx, standing.operatorId, candidate.procedureId, candidate.draft.number);
+  const governance = await governanceAtSigning(tx, standing, candidate, hands, act);
+  return checkPublication(tx, standing, frozen(candidate), governance);
 }
 
 type Candidate = Awaited<ReturnType<typeof holdToSign>>;

@@ -29,7 +29,7 @@ export const seedText = (name: string): string => readFileSync(new URL(`../../se
 export const PROCEDURE = seedText('procedures/direct-to.yaml').replace('weather-deviation, ', '');
 export const PROCEDURE_ID = 'pr_7sxkk2';
 export const CHANGE: ChangeReason = {
-  reason: 'The line asks for it',
+  reason: 'Two crews on the line heard the read-back too late',
   source: 'Line checks',
   riskNote: 'Words only.',
   dueOn: '2031-03-01',
@@ -157,6 +157,9 @@ let ids = 0;
 const HAND: Hand = { words: {}, keys: {}, chance: () => 0.5, newId: () => `st_test${++ids}` };
 const FIRST = { in: 'steps', id: 'st_p998zu' } as const;
 
+/** A text field of the first step, whole. */
+export const restate = (field: string, words: string) => (doc: Y.Doc) =>
+  setText(doc, HAND, FIRST, field, 0, 1_000, words);
 export const reword = (put: string) => (doc: Y.Doc) => setText(doc, HAND, FIRST, 'note', 0, 0, put);
 /** A STOP: nobody does the step. */
 export const orphan = (doc: Y.Doc): void => setField(doc, HAND, FIRST, 'who', '');

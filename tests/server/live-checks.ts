@@ -14,5 +14,6 @@ export function checkedOf(draft: OpenDraft): Checked {
     library: draft.library,
     others: draft.others,
     fleet: draft.fleet,
+    governance: draft.governance,
   });
 }

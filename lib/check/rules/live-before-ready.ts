@@ -42,19 +42,21 @@ export const liveBeforeReady = defineRule({
         read: [effective, signed],
       });
     }
-    if (authority.wanted && (authority.given === null || authority.given > effective)) {
+    if (authority === null) unasked('nobody has said whether the authority must answer', WHOLE);
+    else if (authority.wanted && (authority.given === null || authority.given > effective)) {
       const answer =
         authority.given === null ? 'the authority has not answered' : `accepted only on ${authority.given}`;
       const data = { effective, answer };
       report({ at, message: 'before-authority', data, witness: witness(answer), read: [effective, answer] });
     }
+    if (training === null) unasked('nobody has said whether crews must be trained', WHOLE);
     if (briefed || enoughTime(goingLive, today, policy)) return;
     const short = (share: Share): boolean => share.have < share.of * policy.signOff.acknowledgedShare;
     const tell = (message: 'untrained' | 'unread', { have, of }: Share) => {
       const read = [effective, policy.signOff.acknowledgedShare, policy.signOff.familiarisationDays];
       report({ at, message, data: { effective, have, of }, witness: witness(`${have} of ${of}`), read });
     };
-    if (training.wanted && short(training.done)) tell('untrained', training.done);
+    if (training?.wanted && short(training.done)) tell('untrained', training.done);
     if (short(acknowledged)) tell('unread', acknowledged);
   },
 });

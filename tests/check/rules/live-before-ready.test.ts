@@ -74,5 +74,9 @@ testRule(liveBeforeReady, {
       findings: [{ at, message: 'before-authority', says: '2026-12-01', witness: { kind: 'order' } }],
     },
   ],
-  missing: [{ procedure: {}, because: 'the dates of going live' }],
+  missing: [
+    { procedure: {}, facts: facts({ authority: null }), because: 'whether the authority must answer' },
+    { procedure: {}, facts: facts({ training: null }), because: 'whether crews must be trained' },
+    { procedure: {}, because: 'the dates of going live' },
+  ],
 });

@@ -26,8 +26,11 @@ export function Frame({ open }: { open: OpenDraft }) {
     return read?.ok ? read.value : null;
   }, [open.sheet]);
   const policy = open.policy?.policy ?? null;
-  const { library, others, fleet } = open;
-  const facts = useMemo(() => ({ sheet, policy, library, others, fleet }), [sheet, policy, library, others, fleet]);
+  const { library, others, fleet, governance } = open;
+  const facts = useMemo(
+    () => ({ sheet, policy, library, others, fleet, governance }),
+    [sheet, policy, library, others, fleet, governance],
+  );
   const checking = useChecks(procedure, facts);
   const [weight, setWeight] = useState<number | null>(null);
   const rail = useMemo(

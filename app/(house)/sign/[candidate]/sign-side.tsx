@@ -30,6 +30,7 @@ export function SignSide({ open }: { open: OpenForSigning }) {
           {review.riskNote && <p>Risk: {review.riskNote}</p>}
         </div>
       ))}
+      {open.may.sign && <AtPublication open={open} />}
       {open.may.sign ? (
         <SignForms
           candidateId={open.candidateId}
@@ -41,5 +42,34 @@ export function SignSide({ open }: { open: OpenForSigning }) {
         <Notice>{open.whyNot || 'Signing it is not your part, or it is not recommended yet.'}</Notice>
       )}
     </aside>
+  );
+}
+
+/** What is asked in the act of signing itself. */
+function AtPublication({ open }: { open: OpenForSigning }) {
+  const { findings, notChecked } = open.atPublication;
+  return (
+    <section className={css.box} aria-label="Asked at the signature">
+      <h2>Asked at the signature, in force at once</h2>
+      {findings.length === 0 && <p>Nothing was found.</p>}
+      {findings.map((finding) => (
+        <p key={finding.read}>
+          <b>{finding.severity}</b> {finding.message}
+        </p>
+      ))}
+      {findings.some((finding) => finding.severity !== 'STOP') && (
+        <p>By signing you take these on; they are recorded.</p>
+      )}
+      {notChecked.length > 0 && (
+        <details>
+          <summary>Not checked: {notChecked.length}</summary>
+          {notChecked.map((one) => (
+            <p key={one.check + one.because} className="small">
+              {one.check.replaceAll('-', ' ')}, because {one.because}
+            </p>
+          ))}
+        </details>
+      )}
+    </section>
   );
 }
