@@ -2,7 +2,7 @@
 
 import type { Governance } from '../check/governance.ts';
 import type { Told } from '../check/told.ts';
-import { readProcedureFile, writeProcedureFile } from '../file/procedure-file.ts';
+import { readPlacedProcedure, writeProcedureFile } from '../file/procedure-file.ts';
 import type { Fleet, Library } from '../library/library.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Procedure, ProcedureId } from '../procedure/procedure.ts';
@@ -11,6 +11,7 @@ import type { Tx } from './db.ts';
 import { Refused } from './errors.ts';
 import { day, factsFor, type Settled, settledOf } from './facts.ts';
 import { fileProblemLines } from './file-problems.ts';
+import { answersToFile, type TakenAnswers, takeAnswers } from './filed-answers.ts';
 import { handsIn } from './hands.ts';
 import { newId } from './ids.ts';
 import { latestIssue } from './issues.ts';
@@ -165,20 +166,23 @@ export function startDraft(viewer: Viewer, procedureId: string, change: ChangeRe
 export function importProcedureFile(
   viewer: Viewer,
   input: { text: string; name: string; change: ChangeReason },
-): Answered<DraftStarted> {
+): Answered<DraftStarted & { readonly answers: TakenAnswers }> {
   return within(viewer, async (tx, standing) => {
     permit(standing, 'write');
     const { operatorId } = standing;
-    const read = readProcedureFile(input.text, input.name);
+    const read = readPlacedProcedure(input.text, input.name);
     if (!read.ok) throw new Refused('file-unreadable', fileProblemLines(read.error));
-    const content = read.value;
+    const { procedure: content, answers } = read.value;
     const known = await tx.procedure.findUnique({ where: { operatorId_id: { operatorId, id: content.id } } });
-    if (!known) return begin(tx, standing, content, input.change);
+    if (!known) {
+      const begun = await begin(tx, standing, content, input.change);
+      return { ...begun, answers: await takeAnswers(tx, standing, content, answers) };
+    }
     await holdProcedure(tx, operatorId, content.id);
     await refuseSecondDraft(tx, operatorId, content.id);
     const request = await openChangeRequest(tx, standing, content.id, input.change);
     const draftId = await makeDraft(tx, standing, content, request, standing.personId);
-    return { draftId, procedureId: content.id };
+    return { draftId, procedureId: content.id, answers: await takeAnswers(tx, standing, content, answers) };
   });
 }
 
@@ -189,8 +193,12 @@ export function exportDraft(viewer: Viewer, draftId: string): Answered<{ name: s
     const draft = await findDraft(tx, standing.operatorId, draftId);
     const { procedure } = await readText(tx, standing.operatorId, draftId);
     const labels = await labelsOf(tx, standing.operatorId, draft.procedureId);
+    const answers = await answersToFile(tx, standing.operatorId, draft.procedureId);
     const stem = procedure.title.toLowerCase().replace(/[^a-z0-9]+/g, '-');
-    return { name: `${stem}-draft-${draft.number}.yaml`, text: writeProcedureFile(withLabels(procedure, labels)) };
+    return {
+      name: `${stem}-draft-${draft.number}.yaml`,
+      text: writeProcedureFile(withLabels(procedure, labels), answers),
+    };
   });
 }
 
