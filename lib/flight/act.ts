@@ -26,6 +26,14 @@ export function due(flight: Flight, one: Waiting): number {
   return Math.min(cue, now.time - flight.busyUntil);
 }
 
+/** Whether the step may come due before the next event: what waits for an event need not be looked at until then. */
+export function mayCome(flight: Flight, one: Waiting): boolean {
+  const { script, settings, now } = flight;
+  if (!open(script, one)) return false;
+  if (one.lever !== null && settings.hands[one.lever] !== undefined) return true;
+  return free(script, one, now) && one.could(now) >= 0;
+}
+
 export function cueCame(flight: Flight, one: Waiting): void {
   const { now, log, settings, policy } = flight;
   one.gate = now.time;

@@ -73,14 +73,17 @@ export function craftOf(sheet: Sheet, mass: number, temperature: number, factors
     engines: thrust.engines,
     airAt(height, into) {
       const standard = SEA_TEMPERATURE - LAPSE * Math.min(height, TROPOPAUSE);
-      let delta = (standard / SEA_TEMPERATURE) ** PRESSURE_EXPONENT;
-      if (height > TROPOPAUSE) delta *= Math.exp((TROPOPAUSE - height) / SCALE_HEIGHT);
+      // Powers of one ratio by its logarithm: the air is asked for at every stage of every step.
+      const warmth = Math.log(standard / SEA_TEMPERATURE);
+      let ln = warmth * PRESSURE_EXPONENT;
+      if (height > TROPOPAUSE) ln += (TROPOPAUSE - height) / SCALE_HEIGHT;
+      const delta = Math.exp(ln);
       const real = standard + temperature;
       into.delta = delta;
       into.density = (SEA_PRESSURE * delta) / (GAS * real);
       into.sound = Math.sqrt(1.4 * GAS * real);
       // The lapse of thrust goes by the density of the standard day.
-      into.densityPower = ((delta * SEA_TEMPERATURE) / standard) ** power;
+      into.densityPower = Math.exp(power * (ln - warmth));
     },
     drag(air, speed, zero, induced, load) {
       const pressing = (area / 2) * air.density * speed * speed;

@@ -1,7 +1,7 @@
 // Flies a procedure: integrates between two events, finds each event by the root of its margin, lets hands and guidance act, and
 // goes on under the law that then holds. What can't be flown is refused in a sentence; what was flown up to there is kept.
 import type { Procedure } from '../procedure/procedure.ts';
-import { cueCame, due, raise } from './act.ts';
+import { cueCame, due, mayCome, raise } from './act.ts';
 import { apply, begin, ceilingOf, type Flight, type FlightFacts, floorOf, gateOf } from './flight.ts';
 import type { Margin } from './margin.ts';
 import { SIZE, V } from './motion.ts';
@@ -298,7 +298,9 @@ function settle(flight: Flight, watches: readonly Watch[]): readonly Watch[] {
 
   const live: Watch[] = [...watches];
   for (const each of script.waiting) {
-    if (each.left === '' && each.gate === null) live.push({ margin: () => due(flight, each), act: () => {} });
+    if (each.left === '' && each.gate === null && mayCome(flight, each)) {
+      live.push({ margin: () => due(flight, each), act: () => {} });
+    }
   }
   for (const each of guidance.automatic) {
     const since = held.get(each.rule);

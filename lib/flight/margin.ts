@@ -22,7 +22,12 @@ export type Frame = {
   readonly spoken: string;
   /** Whether an event or a judgement, by its text, is so. */
   readonly happens: (text: string) => boolean;
+  /** `met`: comparisons, trends and counted seconds are taken as holding. */
+  readonly figures?: 'met';
 };
+
+/** The same gate where every figure is taken as met: below nil, nothing but an event can make it come true. */
+export const possible = (frame: Frame, gate: Gate): Margin => marginOf({ ...frame, figures: 'met' }, gate);
 
 /** A rate that is seen to be one, ft/min. */
 export const SEEN_RATE = 100;
@@ -186,7 +191,17 @@ export function marginOf(frame: Frame, gate: Gate): Margin {
   };
 }
 
+const MET: Margin = () => Number.POSITIVE_INFINITY;
+const figured = (gate: Gate): boolean =>
+  gate.kind === 'compare' ||
+  gate.kind === 'window' ||
+  gate.kind === 'trend' ||
+  (gate.kind === 'after' && gate.delay !== null) ||
+  // What is not so may be a figure in part: then it counts as one.
+  (gate.kind === 'not' && gate.of.kind !== 'mode' && gate.of.kind !== 'armed' && gate.of.kind !== 'flaps');
+
 function rawMargin(frame: Frame, gate: Gate): Margin {
+  if (frame.figures === 'met' && figured(gate)) return MET;
   switch (gate.kind) {
     case 'compare':
       return compare(frame, gate.left, gate.op, gate.right);
@@ -230,7 +245,7 @@ function rawMargin(frame: Frame, gate: Gate): Margin {
     }
     case 'within': {
       const of = rawMargin(frame, gate.of);
-      if (gate.step === null) return of;
+      if (gate.step === null || frame.figures === 'met') return of;
       const limit = elapsed(frame, gate.step, gate.limit, -1);
       return (now) => Math.min(of(now), limit(now));
     }

@@ -102,7 +102,7 @@ export function calibrated(speed: number, air: AirNow): number {
   const mach = speed / air.sound;
   const heat = 1 + 0.2 * mach * mach;
   const impact = (heat * heat * heat * Math.sqrt(heat) - 1) * air.delta;
-  return SEA_SOUND * Math.sqrt(5 * ((impact + 1) ** (2 / 7) - 1));
+  return SEA_SOUND * Math.sqrt(5 * (Math.exp((2 / 7) * Math.log(impact + 1)) - 1));
 }
 
 export const newBalance = (): Balance => ({

@@ -9,7 +9,7 @@ import { findStep } from '../procedure/locate.ts';
 import { parsedCue } from '../procedure/parsed-cue.ts';
 import { allSteps, type Procedure, type Step } from '../procedure/procedure.ts';
 import { type Deed, deedOf } from './deed.ts';
-import { type Frame, type Margin, marginOf } from './margin.ts';
+import { type Frame, type Margin, marginOf, possible } from './margin.ts';
 import type { Now } from './now.ts';
 import type { Settings } from './settings.ts';
 
@@ -19,6 +19,8 @@ export type Waiting = {
   /** Flap or gear: moved by one hand, in the listed order. */
   readonly lever: 'flap' | 'gear' | null;
   readonly cue: Margin;
+  /** The cue as far as events make it: below nil, only one of them can make it come true. */
+  readonly could: Margin;
   /** Steps that must be over first: the one before of a `then`; for a lever all before it that this flight does. */
   readonly behind: readonly number[];
   /** What the cue says of the mode line, as far as it must hold; a step whose line is another one holds no lever up. */
@@ -127,6 +129,7 @@ export function scriptFor(
         deed,
         lever,
         cue,
+        could: parsed.gate === null ? cue : possible(frame, parsed.gate),
         behind,
         line,
         counts: countsOf(frame, parsed.gate),

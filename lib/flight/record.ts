@@ -25,7 +25,8 @@ export type Rows = {
 };
 
 export function newRows(): Rows {
-  let data = new Float64Array(WIDTH * 256);
+  // A flight of a sweep keeps no rows: nothing is taken before the first.
+  let data = new Float64Array(0);
   let count = 0;
   const set = (column: SampleColumn, value: number): void => {
     data[count * WIDTH + PLACE[column]] = value;
@@ -33,7 +34,7 @@ export function newRows(): Rows {
   return {
     add(fill) {
       if ((count + 1) * WIDTH > data.length) {
-        const more = new Float64Array(data.length * 2);
+        const more = new Float64Array(Math.max(WIDTH * 256, data.length * 2));
         more.set(data);
         data = more;
       }
