@@ -26,6 +26,7 @@ export function Shell({ welcome, demo, children }: { welcome: Welcome; demo: boo
           {may.readRecord && <NavLink href="/record">Record</NavLink>}
           {(may.readCandidates || may.importSheet) && <NavLink href="/sheets">Sheets</NavLink>}
           {(may.readCandidates || may.importSheet) && <NavLink href="/library">Library</NavLink>}
+          {may.readCandidates && <NavLink href="/checks">Checks</NavLink>}
           {may.managePeople && <NavLink href="/people">People</NavLink>}
           {(may.manageFleet || may.readCandidates) && <NavLink href="/fleet">Fleet</NavLink>}
           {(may.managePolicy || may.readCandidates) && <NavLink href="/policy">Policy</NavLink>}

@@ -1,6 +1,7 @@
 // `cuewright explain`: the manual page of a check, rendered from the check itself.
 import { err, ok, type Result } from '../base/result.ts';
-import type { Kind, Rule } from '../check/rule.ts';
+import { checkNamed, findChecks, kindWords, needWords, phaseWords, readWords, sourceWords } from '../check/manual.ts';
+import type { Rule } from '../check/rule.ts';
 import { rules } from '../check/rules/index.ts';
 import { nearest } from '../gate/nearest.ts';
 import { EXIT, type Exit } from './exit.ts';
@@ -16,10 +17,9 @@ export function explain(words: readonly string[]): Exit {
 /** A page where one id or number is given, else the list of all checks that hold every word; else a sentence. */
 export function explained(words: readonly string[]): Result<string, string> {
   const [first = ''] = words;
-  const named = words.length === 1 && rules.find((rule) => rule.id === first || String(rule.number) === first);
-  if (named) return ok(page(named));
-  const wanted = words.map((word) => word.toLowerCase());
-  const found = rules.filter((rule) => wanted.every((word) => searched(rule).includes(word)));
+  const named = words.length === 1 ? checkNamed(first) : null;
+  if (named !== null) return ok(page(named));
+  const found = findChecks({ words: words.join(' ') });
   if (found.length > 0) return ok(`${found.map(line).join('\n')}\n${found.length} of ${rules.length} checks\n`);
   const ids = rules.map((rule) => rule.id);
   const near = nearest(first, ids);
@@ -29,54 +29,25 @@ export function explained(words: readonly string[]): Result<string, string> {
 const line = ({ number, severity, id, title }: Rule): string =>
   `${String(number).padStart(4)}  ${severity.padEnd(6)}  ${id.padEnd(32)}  ${title}`;
 
-const searched = (rule: Rule): string =>
-  [
-    rule.id,
-    rule.number,
-    rule.severity,
-    kindWords(rule.kind),
-    rule.stage,
-    phaseWords(rule),
-    rule.title,
-    rule.says,
-    rule.why,
-  ]
-    .join(' ')
-    .toLowerCase();
-
 function page(rule: Rule): string {
-  const { id, number, severity, title, says, why, source, stage, needs, reads, messages, examples } = rule;
+  const { id, number, severity, kind, title, says, why, stage, messages, examples } = rule;
   return `${[
     `${title}\n${id} · check ${number} · ${severity}`,
     wrapped(says),
     `Why\n${indented(wrapped(why))}`,
-    `Source\n${indented(wrapped(`${source.text}${source.seen ? '' : ' (from memory, to be verified)'}`))}`,
+    `Source\n${indented(wrapped(sourceWords(rule)))}`,
     [
-      `Asks       ${kindWords(rule.kind)}`,
+      `Asks       ${kindWords(kind)}`,
       `From       ${stage}`,
       `Phases     ${phaseWords(rule)}`,
-      `Needs      ${needs.map((need) => NEED[need]).join(', ') || 'the procedure alone'}`,
-      `Reads      ${reads.join(', ') || 'the procedure itself'}`,
+      `Needs      ${needWords(rule)}`,
+      `Reads      ${readWords(rule)}`,
     ].join('\n'),
     `Says\n${indented(Object.values<string>(messages).map(wrapped).join('\n'))}`,
     `Found in\n${indented(examples.bad)}`,
     `Not found in\n${indented(examples.good)}`,
   ].join('\n\n')}\n`;
 }
-
-const NEED: Readonly<Record<string, string>> = { sheet: 'the type data sheet', policy: "the operator's policy" };
-const ASKED: Readonly<Record<string, string>> = {
-  T: 'text and structure',
-  N: 'numbers over the whole envelope',
-  X: 'every reachable state of the modes',
-  S: 'a flight with both pilots',
-};
-const kindWords = (kind: Kind): string =>
-  kind
-    .split('/')
-    .map((part) => ASKED[part] ?? part)
-    .join('; ');
-const phaseWords = ({ phases }: Rule): string => (phases === 'all' ? 'all phases' : phases.join(', '));
 
 const indented = (text: string): string => text.trim().replaceAll(/^(?=.)/gm, '  ');
 

@@ -1,4 +1,5 @@
 'use client';
+import Link from 'next/link';
 import { useState } from 'react';
 import type { Finding, Severity } from '../../../../lib/check/finding.ts';
 import { SEVERITIES } from '../../../../lib/check/finding.ts';
@@ -55,7 +56,16 @@ export function FindingsPanel({ open, checking }: { open: OpenDraft; checking: C
           <summary>
             Checked for {checked.checked.rules.length} properties, {checked.checked.envelope}
           </summary>
-          <p>{checked.checked.rules.map((id) => id.replaceAll('-', ' ')).join(', ')}</p>
+          <p>
+            {checked.checked.rules.map((id, at) => (
+              <span key={id}>
+                {at > 0 && ', '}
+                <Link href={`/checks/${id}`} target="_blank">
+                  {id.replaceAll('-', ' ')}
+                </Link>
+              </span>
+            ))}
+          </p>
           {checked.checked.library && (
             <p>
               Against the operator’s library and {open.others?.length ?? 0} other procedures as they stood when this
