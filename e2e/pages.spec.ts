@@ -13,6 +13,8 @@ const PAGES: readonly { who: Who; path: string; open?: RegExp | string; heading:
   { who: 'captain', path: '/policy', heading: /Policy/ },
   { who: 'captain', path: '/sheets', heading: /heets/ },
   { who: 'captain', path: '/library', heading: /Library/ },
+  { who: 'captain', path: '/checks', heading: /^Checks$/ },
+  { who: 'captain', path: '/checks', open: 'Flap above its limit', heading: /Flap above/ },
   { who: 'captain', path: '/sheets', open: 'TN-182, revision A', heading: /Tarnavel/ },
   { who: 'drafter', path: '/account', heading: /Oona Reth/ },
   { who: 'administrator', path: '/people', heading: /People/ },
