@@ -1,3 +1,4 @@
+import { parseDocument } from 'yaml';
 import {
   kindWords,
   needWords,
@@ -53,4 +54,8 @@ export function Manual({ rule }: { rule: Rule }) {
 }
 
 /** As a procedure file would hold it; the tests run it. */
-const Example = ({ text }: { text: string }) => <pre className={`gate ${css.example}`}>{text.trim()}</pre>;
+const Example = ({ text }: { text: string }) => (
+  <pre className={`gate ${css.example}`}>
+    {parseDocument(text).toString({ collectionStyle: 'block', lineWidth: 90 }).trim()}
+  </pre>
+);
