@@ -25,11 +25,14 @@ import {
   move,
   NORTH,
   newBalance,
+  riseMargin,
   SIZE,
+  settleRise,
   T,
   trueOf,
   V,
   W,
+  wantedChange,
   X,
 } from './motion.ts';
 import { type Now, newNow } from './now.ts';
@@ -87,6 +90,10 @@ export type Flight = {
   /** Fills `now` from a state. */
   readonly look: (time: number, state: Float64Array) => void;
   readonly row: (time: number, state: Float64Array) => void;
+  /** Nil or more when the vertical speed begins or ceases to be what is wanted. */
+  readonly bend: (state: Float64Array) => number;
+  /** Whether the vertical speed follows what is wanted, after an event. */
+  readonly follow: () => void;
   /** Change of the true speed now, kt/s. */
   readonly slope: () => number;
 };
@@ -144,6 +151,7 @@ export function begin(
     share: 0.35,
     least: 500 * FPM,
     load: settings.loadFactor * GRAVITY,
+    slew: 0,
     capture: sheet.guidance.captureAcceleration.value * GRAVITY,
     thrust: 'rating',
     rating: 'take-off',
@@ -160,6 +168,8 @@ export function begin(
     shear: (conditions.windGradient * KNOT) / (1000 * FOOT),
     elevation: conditions.elevation * FOOT,
     track: conditions.track * RADIAN,
+    trackSine: Math.sin(conditions.track * RADIAN),
+    trackCosine: Math.cos(conditions.track * RADIAN),
   };
   const balance = newBalance();
   const scratch = new Float64Array(SIZE);
@@ -167,7 +177,7 @@ export function begin(
     relative: settings.tolerance,
     // m, m/s, m/s, N, m, rad, rad, m, m: a thousand times finer than what is shown.
     absolute: Float64Array.from([1, 0.1, 0.1, 100, 10, 0.01, 0.01, 10, 10], (unit) => unit * settings.tolerance * 10),
-    most: 5,
+    most: 4,
     least: 1e-4,
   });
   const log = newLog();
@@ -186,7 +196,9 @@ export function begin(
     now.groundSpeed = balance.groundSpeed / KNOT;
     now.delta = balance.air.delta;
     now.mach = y[V]! / balance.air.sound;
-    now.verticalSpeed = y[W]! / FPM;
+    // Where the vertical speed is what is wanted, the state has it from here.
+    y[W] = balance.rise;
+    now.verticalSpeed = balance.rise / FPM;
     now.thrust = (100 * balance.thrust) / craft.thrust(balance.air, y[V]!, y[H]!, 'take-off', law.running);
     now.bank = y[BANK]! / RADIAN;
     now.distance = y[X]! / NAUTICAL_MILE;
@@ -228,6 +240,8 @@ export function begin(
     lastEvent: 0,
     quietAt: Number.POSITIVE_INFINITY,
     held: new Map(),
+    bend: (y) => riseMargin(craft, law, y, balance),
+    follow: () => settleRise(craft, law, one.state, balance),
     slope() {
       move(craft, law, one.state, balance, scratch);
       return scratch[V]! / KNOT;
@@ -236,6 +250,7 @@ export function begin(
     look,
     row(time, y) {
       look(time, y);
+      const bend = law.slew === 0 ? wantedChange(craft, law, y, balance) : law.slew * law.load;
       rows.add((set) => {
         set('time', time);
         set('height', now.height);
@@ -246,12 +261,12 @@ export function begin(
         set('mach', now.mach);
         set('distance', now.distance);
         set('verticalSpeed', now.verticalSpeed);
-        set('path', Math.asin(y[W]! / y[V]!) / RADIAN);
+        set('path', Math.asin(balance.rise / y[V]!) / RADIAN);
         set('thrust', now.thrust);
         set('detent', now.detent);
         set('lever', now.lever);
         set('gear', now.gearIndicated === null ? 0.5 : now.gearIndicated === 'down' ? 1 : 0);
-        set('loadFactor', (1 + balance.acceleration / GRAVITY) * balance.lift);
+        set('loadFactor', (1 + bend / GRAVITY) * balance.lift);
         set('bank', now.bank);
         set('heading', (((y[HEADING]! / RADIAN) % 360) + 360) % 360);
         set('east', y[EAST]! / NAUTICAL_MILE);
@@ -288,6 +303,7 @@ export function begin(
     y[T] = balance.thrust;
     law.up = up;
   }
+  settleRise(craft, law, y, balance);
   one.restart(0);
   return flight;
 }

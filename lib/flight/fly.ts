@@ -2,7 +2,7 @@
 // goes on under the law that then holds. What can't be flown is refused in a sentence; what was flown up to there is kept.
 import type { Procedure } from '../procedure/procedure.ts';
 import { cueCame, due, mayCome, raise } from './act.ts';
-import { apply, begin, ceilingOf, type Flight, type FlightFacts, floorOf, gateOf } from './flight.ts';
+import { after, apply, begin, ceilingOf, type Flight, type FlightFacts, floorOf, gateOf } from './flight.ts';
 import type { Margin } from './margin.ts';
 import { SIZE, V } from './motion.ts';
 import { counting, entered } from './pending.ts';
@@ -21,6 +21,8 @@ const QUIET = 60;
 const LEVEL = 50;
 /** A bound counts as passed by this, kt: speeds are read in whole knots, and a speed may be flown on its bound. */
 const SEEN = 0.5;
+/** The guidance looks ten times a second whether a climb has come to its target speed: on average it sees it so late, s. */
+const NOTICES = 0.05;
 
 type Watch = { readonly margin: Margin; readonly act: () => void };
 
@@ -47,7 +49,9 @@ function run(flight: Flight): void {
   flight.look(0, one.state);
   log.lines.push({ from: 0, line: now.line });
   log.note(now, 'start', 'the flight begins', { line: now.line });
+  flight.law.slew = 1;
   let live = settle(flight, watches);
+  flight.follow();
   if (settings.sampling > 0) flight.row(0, one.state);
   one.restart(0);
 
@@ -57,11 +61,10 @@ function run(flight: Flight): void {
     if (until > from) one.step(until);
     let time = one.time;
     flight.look(time, one.state);
-    let found = worst(live, flight) >= 0;
-    if (found && time > from) {
-      time = root(flight, live, from, time, inside);
-      found = true;
-    }
+    const triggered = live.filter((watch) => watch.margin(now) >= 0);
+    const bends = flight.bend(one.state) >= 0;
+    const found = bends || triggered.length > 0;
+    if (found && time > from) time = root(flight, triggered, bends, from, time, inside);
     if (settings.sampling > 0) {
       for (; (sampled + 1) * settings.sampling < time; ) {
         sampled += 1;
@@ -78,11 +81,15 @@ function run(flight: Flight): void {
     if (found || timers) {
       one.time = time;
       flight.look(time, one.state);
+      // The vertical speed that is there stays through whatever happens now; where it goes is asked again after.
+      flight.law.slew = 1;
       while (flight.timers[0] !== undefined && flight.timers[0].time <= time) {
         flight.timers.shift()!.run();
         apply(flight);
       }
       live = settle(flight, watches);
+      flight.follow();
+      flight.look(time, one.state);
       one.restart(time);
       if (settings.sampling > 0) flight.row(time, one.state);
     }
@@ -104,19 +111,25 @@ function close(flight: Flight, reason: EndReason, says: string): void {
   }
 }
 
-const worst = (live: readonly Watch[], flight: Flight): number => {
-  let most = Number.NEGATIVE_INFINITY;
-  for (const { margin } of live) most = Math.max(most, margin(flight.now));
-  return most;
-};
-
-/** The first moment in the last step at which something is due: the root of the greatest margin, by the Illinois rule. */
-function root(flight: Flight, live: readonly Watch[], from: number, to: number, inside: Float64Array): number {
-  const { one } = flight;
+/**
+ * The first moment in the last step at which one of these is due: the root of the greatest margin, by the Illinois rule.
+ * `bends`: the vertical speed begins or ceases to be what is wanted is among them.
+ */
+function root(
+  flight: Flight,
+  triggered: readonly Watch[],
+  bends: boolean,
+  from: number,
+  to: number,
+  inside: Float64Array,
+): number {
+  const { one, now } = flight;
   const at = (time: number): number => {
     one.at(time, inside);
     flight.look(time, inside);
-    return worst(live, flight);
+    let most = bends ? flight.bend(inside) : Number.NEGATIVE_INFINITY;
+    for (const { margin } of triggered) most = Math.max(most, margin(now));
+    return most;
   };
   let [low, high] = [from, to];
   let below = at(low);
@@ -174,13 +187,20 @@ function standing(flight: Flight): Watch[] {
     margin: (at) => stall[at.detent]! - at.speed,
     act: () => close(flight, 'limit', 'The speed is at the stall of the flap indicated; the model flies no further.'),
   });
+  let noticed = true;
   watches.push({
     // Below its target a climb accelerates, at it and above it holds: as often as the speed crosses it.
     margin: (at) => {
-      if (at.line.vertical !== 'ASCENT' || !flight.accelerates) return -1;
+      if (at.line.vertical !== 'ASCENT' || !flight.accelerates || !noticed) return -1;
       return flight.accelerating ? at.speed - at.target : at.target - at.speed - 1e-6;
     },
-    act: () => void (flight.accelerating = !flight.accelerating),
+    act: () => {
+      noticed = false;
+      after(flight, NOTICES, () => {
+        noticed = true;
+        flight.accelerating = now.speed < now.target;
+      });
+    },
   });
   watches.push({
     margin: (at) => (flight.idleFirst ? at.target + 0.5 - at.speed : -1),

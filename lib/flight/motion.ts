@@ -1,7 +1,7 @@
 /**
  * The equations of motion of a point mass and the laws that steer it (D2 of the project's reference): height, true speed, vertical
  * speed, thrust, bank, heading and place. Between two events a law is smooth; what jumps is changed from outside, between steps.
- *   dV/dt = (T − D)/m − g w/V + w dU/dh     dw/dt = (wanted − w)/τ, within a load factor     dT/dt = (goal − T)/lag
+ *   dV/dt = (T − D)/m − g w/V + w dU/dh     w = what is wanted, or on the way to it at the load factor     dT/dt = (goal − T)/lag
  * U is the head wind: climbing into more of it adds air speed. Lift carries the weight over cos φ; a pull-up costs no drag.
  */
 import { GRAVITY, SEA_SOUND } from '../air/atmosphere.ts';
@@ -31,8 +31,7 @@ const AHEAD = 4;
 /** The same for speed on thrust, s, and for a level that is held, s. */
 const AHEAD_THRUST = 6;
 const AHEAD_LEVEL = 5;
-/** Lag of the vertical speed behind what is wanted, s; of the bank, s; bank for each radian of heading. */
-const SETTLES = 0.15;
+/** Lag of the bank, s; bank for each radian of heading. */
 const ROLLS = 1.2;
 const BANK_GAIN = 1.5;
 
@@ -54,6 +53,8 @@ export type Law = {
   least: number;
   /** Most change of vertical speed, m/s². Acceleration of a capture, m/s². */
   load: number;
+  /** The way to what is wanted: up or down at the load factor; 0: the vertical speed is what is wanted. */
+  slew: -1 | 0 | 1;
   capture: number;
   thrust: ThrustLaw;
   rating: Rating;
@@ -74,6 +75,8 @@ export type Law = {
   elevation: number;
   /** Track of the runway, rad. */
   track: number;
+  readonly trackSine: number;
+  readonly trackCosine: number;
 };
 
 /** What stands between state and slope, for whoever asks. N, m/s, m/s². */
@@ -83,8 +86,9 @@ export type Balance = {
   thrust: number;
   excess: number;
   wanted: number;
+  /** Vertical speed, m/s, as it is: of the state, or what is wanted. */
+  rise: number;
   lift: number;
-  acceleration: number;
   groundSpeed: number;
   ground: [east: number, north: number];
 };
@@ -111,53 +115,15 @@ export const newBalance = (): Balance => ({
   thrust: 0,
   excess: 0,
   wanted: 0,
+  rise: 0,
   lift: 1,
-  acceleration: 0,
   groundSpeed: 0,
   ground: [0, 0],
 });
 
-/** The forces at a state and the thrust that the law asks for; returns that goal, N. */
-function weigh(craft: Craft, law: Law, y: Float64Array, b: Balance): number {
-  const speed = y[V]!;
-  craft.airAt(y[H]!, b.air);
-  b.lift = y[BANK] === 0 ? 1 : 1 / Math.cos(y[BANK]!);
-  b.drag = craft.drag(b.air, speed, law.zero, law.induced, b.lift);
-  let goal: number;
-  if (law.thrust === 'rating') goal = craft.thrust(b.air, speed, y[H]!, law.rating, law.running);
-  else {
-    let wanted = 0;
-    if (law.thrust === 'govern' && law.target > 0) {
-      const short = (law.target - calibrated(speed, b.air)) / AHEAD_THRUST;
-      wanted = clamp(short, -MOST_ACCELERATION, MOST_ACCELERATION);
-    }
-    const asked = b.drag + craft.mass * ((GRAVITY * y[W]!) / speed - law.shear * y[W]! + wanted);
-    const idle = craft.thrust(b.air, speed, y[H]!, 'idle', law.running);
-    goal = clamp(asked, idle, craft.thrust(b.air, speed, y[H]!, law.limit, law.running));
-  }
-  b.thrust = law.up === 0 ? goal : y[T]!;
-  b.excess = (b.thrust - b.drag) / craft.weight;
-  return goal;
-}
-
-/** The vertical speed that the law asks for, m/s. */
-function pathWanted(law: Law, y: Float64Array, b: Balance, along: number): number {
-  const speed = y[V]!;
+/** Vertical speeds that hang on no thrust, m/s; NaN for those that do. */
+function pathAlone(law: Law, y: Float64Array, head: number): number {
   switch (law.path) {
-    case 'speed': {
-      let wanted = 0;
-      if (law.target > 0) {
-        const short = (law.target - calibrated(speed, b.air)) / AHEAD;
-        wanted = clamp(short, -MOST_ACCELERATION, MOST_ACCELERATION);
-      }
-      const rise = (GRAVITY * b.excess - wanted) / (GRAVITY / speed - law.shear);
-      return clamp(rise, -speed * STEEPEST, speed * STEEPEST);
-    }
-    case 'share': {
-      // At least the least rate, but never so much that the speed falls.
-      const whole = speed * b.excess;
-      return Math.min(Math.max(law.share * whole, Math.min(law.least, whole)), speed * STEEPEST);
-    }
     case 'rate':
       return law.rate;
     case 'capture': {
@@ -170,40 +136,78 @@ function pathWanted(law: Law, y: Float64Array, b: Balance, along: number): numbe
       return clamp(left / AHEAD_LEVEL, -most, most);
     }
     case 'glide':
-      return -along * law.slope;
+      // By the true speed, as the approach study has it: a thousandth more than along the ground.
+      return -(y[V]! - head) * law.slope;
+    default:
+      return Number.NaN;
   }
+}
+
+/** What is left of the excess power for height, m/s. */
+function pathOfPower(law: Law, speed: number, b: Balance): number {
+  if (law.path === 'share') {
+    // At least the least rate, but never so much that the speed falls.
+    const whole = speed * b.excess;
+    return Math.min(Math.max(law.share * whole, Math.min(law.least, whole)), speed * STEEPEST);
+  }
+  let wanted = 0;
+  if (law.target > 0) {
+    const short = (law.target - calibrated(speed, b.air)) / AHEAD;
+    wanted = clamp(short, -MOST_ACCELERATION, MOST_ACCELERATION);
+  }
+  const rise = (GRAVITY * b.excess - wanted) / (GRAVITY / speed - law.shear);
+  return clamp(rise, -speed * STEEPEST, speed * STEEPEST);
+}
+
+/** The thrust that the law asks for at a vertical speed, N. */
+function thrustGoal(craft: Craft, law: Law, y: Float64Array, b: Balance, rise: number): number {
+  const speed = y[V]!;
+  if (law.thrust === 'rating') return craft.thrust(b.air, speed, y[H]!, law.rating, law.running);
+  let wanted = 0;
+  if (law.thrust === 'govern' && law.target > 0) {
+    const short = (law.target - calibrated(speed, b.air)) / AHEAD_THRUST;
+    wanted = clamp(short, -MOST_ACCELERATION, MOST_ACCELERATION);
+  }
+  const asked = b.drag + craft.mass * ((GRAVITY * rise) / speed - law.shear * rise + wanted);
+  const idle = craft.thrust(b.air, speed, y[H]!, 'idle', law.running);
+  return clamp(asked, idle, craft.thrust(b.air, speed, y[H]!, law.limit, law.running));
 }
 
 /** Fills the balance and, where asked, the slope of the state. */
 export function move(craft: Craft, law: Law, y: Float64Array, b: Balance, into: Float64Array | null): void {
-  const goal = weigh(craft, law, y, b);
   const speed = y[V]!;
-  const rise = y[W]!;
-  const flat = Math.sqrt(Math.max(speed * speed - rise * rise, 0));
+  craft.airAt(y[H]!, b.air);
+  b.lift = y[BANK] === 0 ? 1 : 1 / Math.cos(y[BANK]!);
+  b.drag = craft.drag(b.air, speed, law.zero, law.induced, b.lift);
   const head = law.wind + law.shear * (y[H]! - law.elevation);
-  let along = flat - head;
+
+  // A path of its own comes before the thrust that holds it; a path of the power that is left comes after.
+  const ofPower = law.path === 'speed' || law.path === 'share';
+  if (!ofPower) b.wanted = pathAlone(law, y, head);
+  const before = law.slew === 0 && !ofPower ? b.wanted : y[W]!;
+  const goal = thrustGoal(craft, law, y, b, before);
+  b.thrust = law.up === 0 ? goal : y[T]!;
+  b.excess = (b.thrust - b.drag) / craft.weight;
+  if (ofPower) b.wanted = pathOfPower(law, speed, b);
+  const rise = law.slew === 0 ? b.wanted : y[W]!;
+  b.rise = rise;
+
+  const flat = Math.sqrt(Math.max(speed * speed - rise * rise, 0));
   if (law.turning) {
-    const east = flat * Math.sin(y[HEADING]!) - head * Math.sin(law.track);
-    const north = flat * Math.cos(y[HEADING]!) - head * Math.cos(law.track);
-    along = Math.hypot(east, north);
-    b.ground[0] = east;
-    b.ground[1] = north;
+    b.ground[0] = flat * Math.sin(y[HEADING]!) - head * Math.sin(law.track);
+    b.ground[1] = flat * Math.cos(y[HEADING]!) - head * Math.cos(law.track);
+    b.groundSpeed = Math.hypot(b.ground[0], b.ground[1]);
   } else {
-    b.ground[0] = along * Math.sin(law.track);
-    b.ground[1] = along * Math.cos(law.track);
+    b.groundSpeed = flat - head;
+    b.ground[0] = b.groundSpeed * law.trackSine;
+    b.ground[1] = b.groundSpeed * law.trackCosine;
   }
-  b.groundSpeed = along;
-  // The sink of a glide path goes by the true speed, as the approach study has it: a thousandth more than along the ground.
-  b.wanted = pathWanted(law, y, b, along + speed - flat);
-  // On the parabola of a capture the wanted rate itself falls: what is known is not left to the lag.
-  const known = law.path === 'capture' && b.wanted !== 0 ? (-law.capture * rise) / Math.abs(b.wanted) : 0;
-  b.acceleration = clamp((b.wanted - rise) / SETTLES + known, -law.load, law.load);
   if (into === null) return;
   into[H] = rise;
   into[V] = (b.thrust - b.drag) / craft.mass - (GRAVITY * rise) / speed + law.shear * rise;
-  into[W] = b.acceleration;
+  into[W] = law.slew * law.load;
   into[T] = law.up === 0 ? 0 : (goal - y[T]!) / (goal > y[T]! ? law.up : law.down);
-  into[X] = along;
+  into[X] = b.groundSpeed;
   into[EAST] = b.ground[0];
   into[NORTH] = b.ground[1];
   if (!law.turning) {
@@ -214,4 +218,45 @@ export function move(craft: Craft, law: Law, y: Float64Array, b: Balance, into: 
   const off = Math.atan2(Math.sin(law.heading - y[HEADING]!), Math.cos(law.heading - y[HEADING]!));
   into[HEADING] = (GRAVITY * Math.tan(y[BANK]!)) / speed;
   into[BANK] = (clamp(BANK_GAIN * off, -law.bankLimit, law.bankLimit) - y[BANK]!) / ROLLS;
+}
+
+/** Time over which the change of what is wanted is taken, s. */
+const GLANCE = 1e-4;
+const slope = new Float64Array(SIZE);
+const glance = new Float64Array(SIZE);
+
+/** How fast what is wanted changes along the flight, m/s². The balance is that of the state afterwards. */
+export function wantedChange(craft: Craft, law: Law, y: Float64Array, b: Balance): number {
+  move(craft, law, y, b, slope);
+  for (let i = 0; i < SIZE; i++) glance[i] = y[i]! + GLANCE * slope[i]!;
+  move(craft, law, glance, b, null);
+  const then = b.wanted;
+  move(craft, law, y, b, null);
+  return (then - b.wanted) / GLANCE;
+}
+
+/** A vertical speed this near to what is wanted is what is wanted, m/s. */
+const THERE = 1e-6;
+/** A change this much below the load factor is followed. */
+const FOLLOWS = 1 - 1e-6;
+
+/** After an event: whether the vertical speed is what is wanted, or which way it has to go. The state's is set. */
+export function settleRise(craft: Craft, law: Law, y: Float64Array, b: Balance): void {
+  law.slew = 1;
+  move(craft, law, y, b, null);
+  const off = b.wanted - y[W]!;
+  if (Math.abs(off) > 2 * THERE) {
+    law.slew = off > 0 ? 1 : -1;
+    return;
+  }
+  law.slew = 0;
+  const change = wantedChange(craft, law, y, b);
+  if (Math.abs(change) < law.load) y[W] = b.wanted;
+  else law.slew = change > 0 ? 1 : -1;
+}
+
+/** Nil or more when the vertical speed has come to what is wanted, or can't follow it any more. */
+export function riseMargin(craft: Craft, law: Law, y: Float64Array, b: Balance): number {
+  if (law.slew !== 0) return -(b.wanted - y[W]!) * law.slew - THERE;
+  return Math.abs(wantedChange(craft, law, y, b)) - law.load / FOLLOWS;
 }

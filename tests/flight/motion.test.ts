@@ -43,6 +43,9 @@ function flown(parts: Partial<Law>, start: Start, seconds: number, each = 1): Fl
     share: 0.35,
     least: 0,
     load: 0.1 * G,
+    slew: 0,
+    trackSine: 0,
+    trackCosine: 1,
     capture: 0.05 * G,
     thrust: 'hold',
     rating: 'climb',
@@ -75,6 +78,9 @@ function flown(parts: Partial<Law>, start: Start, seconds: number, each = 1): Fl
   const states: Float64Array[] = [];
   for (let k = 1; k * each <= seconds + 1e-9; k++) {
     while (one.time < k * each) one.step(k * each);
+    // Where the vertical speed is what is wanted, the balance has it.
+    move(craft, law, one.state, balance, null);
+    one.state[W] = balance.rise;
     states.push(one.state.slice());
   }
   return states;

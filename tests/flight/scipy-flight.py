@@ -111,7 +111,6 @@ class Flight:
         flat = sqrt(max(v * v - w * w, 0.0))
         head = c["wind"] * KT + shear * (h - self.elevation)
         path = law["path"]
-        known = 0.0
         if path == "speed":
             wanted = 0.0
             if law["target"] is not None:
@@ -124,7 +123,6 @@ class Flight:
         elif path == "capture":
             left = law["altitude"] * FT - h
             rise = (1 if left > 0 else -1) * sqrt(2 * 0.05 * G * abs(left))
-            known = -0.05 * G * w / abs(rise) if rise else 0.0
         elif path == "level":
             left = law["altitude"] * FT - h
             most = sqrt(2 * 0.05 * G * abs(left))
@@ -134,7 +132,9 @@ class Flight:
         else:
             raise ValueError(path)
         most = law["load"] * G
-        bend = max(-most, min(most, (rise - w) / 0.15 + known))
+        # The vertical speed changes by at most the load factor; short of that it is what is wanted, here within two
+        # thousandths of a second.
+        bend = max(-most, min(most, (rise - w) / 0.002))
 
         east, north = flat * sin(heading) - head * sin(c["track"]), flat * cos(heading) - head * cos(c["track"])
         turn = roll = 0.0
