@@ -1,5 +1,8 @@
 // A step as its sisters see it: the fields that are compared, each as a plain text, never the sentence.
+import { printGate } from '../gate/print.ts';
+import { parsedCue } from '../procedure/parsed-cue.ts';
 import type { Expect, ExpectedArmed, ExpectedMode, Procedure, Step } from '../procedure/procedure.ts';
+import { kept } from './kept.ts';
 import { plain } from './names.ts';
 
 export type Sister = {
@@ -33,6 +36,12 @@ function armedWords(armed: ExpectedArmed): string {
     .join(', ');
 }
 
+/** A condition is the same however it is spelled: `>=` or `≥`, one space or two. */
+const conditionOf = kept((text: string): string => {
+  const { gate, problems } = parsedCue(text);
+  return plain(gate === null || problems.length > 0 ? text : printGate(gate));
+});
+
 const modesOf = ({ thrust, lateral, vertical, armed }: Expect): Sister['modes'] => [
   words(thrust),
   words(lateral),
@@ -47,8 +56,8 @@ export function sisterOf(procedure: Procedure, step: Step, place: number): Siste
     step: step.id,
     called: step.label || procedure.title,
     place,
-    trigger: plain(step.cue),
-    only: plain(step.only),
+    trigger: conditionOf(step.cue),
+    only: conditionOf(step.only),
     who: step.who,
     order: plain(`${step.orderBy} ${step.orderWords}`),
     verb: step.verb,
