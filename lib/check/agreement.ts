@@ -1,11 +1,15 @@
 // Where two current texts of the operator state the same quantity under the same condition with different values: this
 // procedure, the others, the aerodrome cards, checklists and the list of terms.
 import type { Aerodrome, Library } from '../library/library.ts';
-import type { Corpus } from './corpus.ts';
+import { type Corpus, headOf } from './corpus.ts';
 import { plain } from './names.ts';
 import { type Stated, statedInText } from './stated.ts';
 
-type Source = Pick<Stated, 'quantity' | 'condition' | 'value' | 'reason'> & { readonly where: string };
+type Source = Pick<Stated, 'quantity' | 'condition' | 'value' | 'reason'> & {
+  readonly where: string;
+  /** The procedure that states it, whose title is asked for only when it is needed. */
+  readonly by?: string;
+};
 export type Disagreement = { readonly mine: Stated; readonly theirs: Source };
 
 const PHASES = new Set(['take-off', 'landing', 'taxi']);
@@ -93,8 +97,8 @@ export function disagreements(
     if (mine.reason) return [];
     const heard = others
       .read('value', mine.quantity)
-      .filter(({ of }) => of.id !== id)
-      .map(({ of, tells }): Source => ({ ...tells, where: of.title }));
+      .filter(({ of }) => of !== id)
+      .map(({ of, tells }): Source => ({ ...tells, where: '', by: of }));
     const earlier = stated.slice(0, index).map((each): Source => ({ ...each, where: 'an earlier place here' }));
     const all = [...(inLibrary(library).get(mine.quantity) ?? []), ...heard, ...earlier];
     const theirs = all.find(
@@ -105,6 +109,8 @@ export function disagreements(
         !sameValue(mine.value, each.value) &&
         sameReference(mine.value, each.value),
     );
-    return theirs === undefined ? [] : [{ mine, theirs }];
+    if (theirs === undefined) return [];
+    const where = theirs.by === undefined ? theirs.where : headOf(others, theirs.by).title;
+    return [{ mine, theirs: { ...theirs, where } }];
   });
 }

@@ -1,8 +1,9 @@
 // In what the steps of one family are measured by their majority.
+import { kept } from './kept.ts';
 import type { Sister } from './sister.ts';
 
-const figures = (trigger: string): string => (trigger.match(/\d[\d .]*\d|\d/g) ?? []).join(' / ');
-const shape = (trigger: string): string => trigger.replaceAll(/\d[\d .]*\d|\d/g, '#');
+const figures = kept((trigger: string): string => (trigger.match(/\d[\d .]*\d|\d/g) ?? []).join(' / '));
+const shape = kept((trigger: string): string => trigger.replaceAll(/\d[\d .]*\d|\d/g, '#'));
 
 const alikeTriggers = (a: Sister, b: Sister): boolean => shape(a.trigger) === shape(b.trigger);
 

@@ -21,10 +21,10 @@ export function targetOf(name: string, procedure: Procedure, library: Library, o
   if (wanted === '' || ownNames.includes(wanted)) return 'branch';
   if (allSteps(procedure).some((step) => step.label === wanted || step.id === wanted)) return 'step';
   if (others.read('label', wanted).length > 0) return 'step';
-  if (fitsTitle(wanted, procedure.title)) return 'procedure';
+  if (wanted === procedure.id || fitsTitle(wanted, procedure.title)) return 'procedure';
   const [first] = nameWords(wanted);
   const heads = first === undefined ? [] : [...others.read('word', first), ...others.read('word', wanted)];
-  if (heads.some(({ of }) => of.id === wanted || fitsTitle(wanted, of.title))) return 'procedure';
+  if (heads.some(({ of, tells }) => of === wanted || fitsTitle(wanted, tells.title))) return 'procedure';
   if (listNamed(wanted, library) !== null) return 'list';
   if (library.aerodromes.some((card) => card.code === wanted)) return 'card';
   const text = plain(wanted);

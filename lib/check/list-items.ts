@@ -43,7 +43,7 @@ export function judged(
   const linked = steps.filter((step) => item.steps.includes(step.label));
   const line = procedure.steps;
   if (linked.length === 0) {
-    if (item.steps.some((label) => others.read('label', label).some(({ of }) => of.id !== procedure.id))) return null;
+    if (item.steps.some((label) => others.read('label', label).some(({ of }) => of !== procedure.id))) return null;
     if (item.steps.length > 0) return { fault: 'gone', steps: item.steps.join(', '), value: '' };
     const before = line
       .slice(0, index)

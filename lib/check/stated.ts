@@ -101,35 +101,34 @@ export function statedInText(text: string, around = ''): readonly InText[] {
   });
 }
 
-const made = new WeakMap<readonly Step[], readonly Stated[]>();
+const made = new WeakMap<Procedure, readonly Stated[]>();
 
-/** All that a procedure states; made once for the same steps. Its title narrows every figure, a step's `only` that step's. */
+/** All that a procedure states; made once. Its title narrows every figure, a step's `only` that step's. */
 export function statedIn(procedure: Procedure, steps: readonly Step[]): readonly Stated[] {
-  const before = made.get(steps);
+  const before = made.get(procedure);
   if (before !== undefined) return before;
   const byId = new Map(steps.map((step) => [step.id as string, step]));
   const aerodrome = procedure.title.match(/\bQ[A-Z]{3}\b/g)?.join(' ') ?? '';
   const all = textsOf(procedure, steps).flatMap(({ at, text }) => {
+    if (readIn(text).length === 0) return [];
     const step = byId.get(at.step);
     const reason = step !== undefined && step.why.trim() !== '';
     const around = `${step?.only ?? ''} ${aerodrome}`;
     return statedInText(text, around).map((stated): Stated => ({ ...stated, at, reason }));
   });
   const whole = [...all, ...steps.flatMap((step) => settingsOf(step, aerodrome))];
-  made.set(steps, whole);
+  made.set(procedure, whole);
   return whole;
 }
 
 /** `object: tailwind, value: 10 kt`: the object names the quantity. `wind >= -10 kt`: a tail wind of 10 kt at most. */
 function settingsOf(step: Step, aerodrome: string): Stated[] {
+  const named = step.value !== '' && /wind|gust|autobrake|transition|accel/i.test(step.object);
+  if (!named && !step.cue.includes('wind') && !step.only.includes('wind')) return [];
   const around = `${step.only} ${step.cue} ${aerodrome}`;
   const reason = step.why.trim() !== '';
   const found: Stated[] = [];
-  if (
-    step.value !== '' &&
-    /wind|gust|autobrake|transition|accel/i.test(step.object) &&
-    readIn(step.value).length === 0
-  ) {
+  if (named && readIn(step.value).length === 0) {
     const joined = /\d ?kt/.test(step.value) ? `${step.object} limit: ${step.value}` : `${step.object}: ${step.value}`;
     const at = { step: step.id as string, field: 'value' };
     for (const each of statedInText(joined, around)) found.push({ ...each, at, from: 0, quote: step.value, reason });

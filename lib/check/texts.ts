@@ -20,11 +20,11 @@ const FIELDS = [
 /** The same, as a rule's `reads`. */
 export const TEXT_FIELDS: readonly (keyof Step)[] = [...FIELDS, 'before'];
 
-const made = new WeakMap<readonly Step[], readonly Text[]>();
+const made = new WeakMap<Procedure, readonly Text[]>();
 
-/** In reading order, the procedure's own first; blank ones left out. Made once for all rules asked of the same steps. */
+/** In reading order, the procedure's own first; blank ones left out. Made once for a procedure. */
 export function textsOf(procedure: Procedure, steps: readonly Step[]): readonly Text[] {
-  const before = made.get(steps);
+  const before = made.get(procedure);
   if (before !== undefined) return before;
   const own = (field: string, text: string): Text => ({ at: { step: '', field }, text });
   const all = [
@@ -36,6 +36,6 @@ export function textsOf(procedure: Procedure, steps: readonly Step[]): readonly 
       ...FIELDS.map((field) => ({ at: { step: step.id as string, field }, text: step[field] })),
     ]),
   ].filter(({ text }) => text.trim() !== '');
-  made.set(steps, all);
+  made.set(procedure, all);
   return all;
 }

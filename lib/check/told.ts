@@ -18,16 +18,19 @@ export type Head = {
 
 /** What is told, by kind. The key of each kind stands beside it. */
 export type Kinds = {
+  /** The permanent id. What is told otherwise names who tells it by this id alone, so that a new title reaches only those
+   *  who read a title. */
+  readonly head: Head;
   /** The family of a step, or its own id where it has none. */
   readonly family: Sister;
   /** A label, and the beginning that the labels of a procedure share, such as `GA-`. */
   readonly label: { readonly step: string };
   /** A word of the title, or the permanent id. */
-  readonly word: null;
+  readonly word: { readonly title: string };
   /** A manoeuvre, such as `go-around`. */
-  readonly twin: Twin;
+  readonly twin: Twin & Pick<Head, 'class' | 'type'>;
   /** The title without what says for which tails it is. */
-  readonly variant: { readonly standards: readonly string[] };
+  readonly variant: Pick<Head, 'title' | 'class' | 'type'> & { readonly standards: readonly string[] };
   /** The name of a quantity. */
   readonly value: Stated;
   /** Always `stable`. */
@@ -36,7 +39,7 @@ export type Kinds = {
   readonly call: Call;
 };
 export type Kind = keyof Kinds;
-export const KINDS: readonly Kind[] = ['family', 'label', 'word', 'twin', 'variant', 'value', 'gate', 'call'];
+export const KINDS: readonly Kind[] = ['head', 'family', 'label', 'word', 'twin', 'variant', 'value', 'gate', 'call'];
 
 type Table<T> = Readonly<Record<string, readonly T[]>>;
 export type Told = { readonly head: Head; readonly tells: { readonly [K in Kind]: Table<Kinds[K]> } };
@@ -60,15 +63,18 @@ function tell(procedure: Procedure): Told {
   return {
     head,
     tells: {
+      head: table([[id, head]]),
       family: table(sistersOf(procedure, steps).map((sister) => [sister.family, sister])),
       label: table(
         [...steps, ...procedure.branches].flatMap(({ label, id: step }) =>
           label === '' ? [] : [[label, { step }] as const, [prefixOf(label), { step: '' }] as const],
         ),
       ),
-      word: table([...new Set([id, ...nameWords(title)])].map((word) => [word, null])),
-      twin: table(manoeuvresOf(procedure).map((manoeuvre) => [manoeuvre, twin])),
-      variant: table([[variantTitle(title), { standards: effectivity.standards }]]),
+      word: table([...new Set([id, ...nameWords(title)])].map((word) => [word, { title }])),
+      twin: table(manoeuvresOf(procedure).map((manoeuvre) => [manoeuvre, { ...twin, class: kind, type: head.type }])),
+      variant: table([
+        [variantTitle(title), { title, class: kind, type: head.type, standards: effectivity.standards }],
+      ]),
       value: table(statedIn(procedure, steps).map((stated) => [stated.quantity, stated])),
       gate: table(gatesOf(procedure, steps).map((gate) => ['stable', gate])),
       call: table(phases.flatMap((phase) => callsOf(steps).map((call) => [phase, call] as const))),

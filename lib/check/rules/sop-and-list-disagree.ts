@@ -1,5 +1,5 @@
-import { configurations, itemText, type Judged, judged, killersBefore } from '../list-items.ts';
 import { listCalls } from '../list-calls.ts';
+import { configurations, itemText, type Judged, judged, killersBefore } from '../list-items.ts';
 import { defineRule } from '../rule.ts';
 import { absent, inOrder } from '../witness.ts';
 
