@@ -1,10 +1,10 @@
 // Gradients and rates of climb over the whole envelope. Every question goes to the prover, and is asked once of a sheet.
 import { climbRateExpression, type Segment, segmentGradient } from '../aircraft/climb.ts';
 import type { Sheet } from '../aircraft/sheet.ts';
-import { type Expression, evaluate, number } from '../base/expression.ts';
+import { type Expression, number } from '../base/expression.ts';
 import { compare } from '../envelope/condition.ts';
 import { axis, type Domain, domainOf, pinned } from '../envelope/domain.ts';
-import { type Point, prove } from '../envelope/prove.ts';
+import { extentOf, type Point, prove } from '../envelope/prove.ts';
 import type { Procedure } from '../procedure/procedure.ts';
 
 export type ClimbVerdict =
@@ -35,11 +35,16 @@ function onceOf(sheet: Sheet, key: string, make: () => ClimbVerdict | null): Cli
 /** Weights that are found to a tenth of a tonne are said rounded to the safe side. */
 const TENTH = 100;
 
+/** The least value where some of the variables are given and the others are free. */
+function valueAt(expression: Expression, domain: Domain, at: Point): number | null {
+  const place = Object.entries(at).reduce((all, [name, value]) => pinned(all, name, value), domain);
+  return extentOf(expression, place)?.least.value ?? null;
+}
+
 function ask(expression: Expression, least: number, domain: Domain): ClimbVerdict {
   const proof = prove(compare(expression, '>=', number(least)), domain);
   if (proof.verdict === 'holds') return { kind: 'holds' };
   if (proof.verdict === 'undecided') return { kind: 'undecided', because: proof.because };
-  const whole = { ...Object.fromEntries(domain.map((one) => [one.name, one.to])), ...proof.witness };
   const above = proof.from?.side === 'above' && proof.from.variable === 'weight' ? proof.from.at : null;
   const limit = above === null ? null : Math.floor(above / TENTH) * TENTH;
   return {
@@ -47,7 +52,7 @@ function ask(expression: Expression, least: number, domain: Domain): ClimbVerdic
     worst: least + proof.worst,
     at: proof.witness,
     limit,
-    there: limit === null ? null : evaluate(expression, { ...whole, weight: limit }),
+    there: limit === null ? null : valueAt(expression, domain, { ...proof.witness, weight: limit }),
   };
 }
 

@@ -1,6 +1,8 @@
 import { detentNamed } from '../../aircraft/limits.ts';
 import { speedExpression } from '../../aircraft/schedule.ts';
-import { add, evaluate, number } from '../../base/expression.ts';
+import { add, number } from '../../base/expression.ts';
+import { pinned } from '../../envelope/domain.ts';
+import { extentOf } from '../../envelope/prove.ts';
 import { statedAdditive } from '../additive.ts';
 import { defineRule } from '../rule.ts';
 import { compareOver, envelopeOf } from '../speed-question.ts';
@@ -52,7 +54,8 @@ export const additiveBustsFlap = defineRule({
       if (verdict.kind === 'undecided') unasked(verdict.because, at);
       if (verdict.kind !== 'fails' || verdict.witness.kind !== 'envelope') continue;
       const { weight = 0 } = verdict.witness.at;
-      const speed = evaluate(most.expression, verdict.witness.at).toFixed(1);
+      const there = extentOf(most.expression, pinned(domain, 'weight', weight));
+      const speed = (there?.greatest.value ?? 0).toFixed(1);
       const data = { detent, additive, speed, weight: (weight / 1000).toFixed(1), vfe, margin, where: verdict.where };
       const read = [vfe, JSON.stringify(vref), additive, margin, JSON.stringify(domain)];
       report({ at, message: 'busts', data, witness: verdict.witness, cause: `additive-busts-flap ${detent}`, read });
