@@ -9,3 +9,11 @@ export function rulesUpTo(stage: Stage): readonly Rule[] {
   const last = STAGES.indexOf(stage);
   return rules.filter((rule) => STAGES.indexOf(rule.stage) <= last);
 }
+
+/** The checks up to submission in two parts: those on text and numbers of the procedure alone, which answer while a person
+ *  types; and those that explore, fly or read other procedures, which answer when the typing rests. */
+export function byPace(): { readonly atOnce: readonly Rule[]; readonly atRest: readonly Rule[] } {
+  const all = rulesUpTo('submission');
+  const quick = (rule: Rule): boolean => /^[TN/]+$/.test(rule.kind) && !rule.needs.includes('others');
+  return { atOnce: all.filter(quick), atRest: all.filter((rule) => !quick(rule)) };
+}

@@ -75,7 +75,7 @@ describe('one check of a procedure', () => {
   });
 
   it('never passes in silence where a fact is missing', () => {
-    const { notChecked, checked } = checkProcedure(procedureWith({ phases: PHASES }), { sheet: null, policy: null });
+    const { notChecked, checked } = checkProcedure(procedureWith({ phases: PHASES }), {}, rules);
     const silent = rules.filter(
       (rule) => !checked.rules.includes(rule.id) && !notChecked.some((each) => each.check === rule.id),
     );

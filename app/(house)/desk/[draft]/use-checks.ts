@@ -1,41 +1,51 @@
 'use client';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { Checked } from '../../../../lib/check/check.ts';
 import type { Facts } from '../../../../lib/check/facts.ts';
+import { joinChecked } from '../../../../lib/check/order.ts';
 import type { Procedure } from '../../../../lib/procedure/procedure.ts';
-import type { CheckAnswer, CheckQuestion } from '../_draft/check-worker.ts';
+import { askChecks } from '../_draft/ask-checks.ts';
+import type { Pace } from '../_draft/check-worker.ts';
 
 export type Checking = {
-  /** The last answer; null before the first. */
+  /** The last answer of both parts, or of the quick one while the other was never given; null before the first. */
   readonly checked: Checked | null;
   /** True while the text has moved on since that answer: counts are then of a moment ago, and the screen says so. */
   readonly pending: boolean;
   readonly failed: string;
 };
 
-/** Asks the worker anew whenever the text changes. An answer to an older question is passed over. */
+type Part = { readonly checked: Checked | null; readonly of: Procedure | null; readonly failed: string };
+const NOTHING: Part = { checked: null, of: null, failed: '' };
+
+/** Asks both workers anew when the text changes, the slower one when the typing rests. */
 export function useChecks(procedure: Procedure, facts: Partial<Facts>): Checking {
-  const [state, setState] = useState<Checking>({ checked: null, pending: true, failed: '' });
-  const worker = useRef<Worker | null>(null);
-  const asked = useRef(0);
-  const told = useRef<Partial<Facts> | null>(null);
-  useEffect(() => {
-    const made = new Worker(new URL('../_draft/check-worker.ts', import.meta.url), { type: 'module' });
-    worker.current = made;
-    told.current = null;
-    made.onmessage = ({ data }: MessageEvent<CheckAnswer>) => {
-      if (data.id !== asked.current) return;
-      if ('failed' in data) setState((before) => ({ ...before, pending: false, failed: data.failed }));
-      else setState({ checked: data.checked, pending: false, failed: '' });
+  const quick = usePart('atOnce', procedure, facts);
+  const slow = usePart('atRest', procedure, facts);
+  return useMemo(() => {
+    const { checked } = quick;
+    return {
+      checked: checked && slow.checked ? joinChecked(procedure, checked, slow.checked) : checked,
+      pending: quick.of !== procedure || slow.of !== procedure,
+      failed: quick.failed || slow.failed,
     };
-    return () => made.terminate();
-  }, []);
+  }, [procedure, quick, slow]);
+}
+
+function usePart(pace: Pace, procedure: Procedure, facts: Partial<Facts>): Part {
+  const [part, setPart] = useState(NOTHING);
+  const [asking, setAsking] = useState<ReturnType<typeof askChecks> | null>(null);
   useEffect(() => {
-    asked.current += 1;
-    const question: CheckQuestion = { id: asked.current, procedure, ...(told.current === facts ? {} : { facts }) };
-    told.current = facts;
-    setState((before) => (before.pending ? before : { ...before, pending: true }));
-    worker.current?.postMessage(question);
-  }, [procedure, facts]);
-  return state;
+    const made = askChecks(pace, (of, answer) =>
+      setPart((before) => ({
+        of,
+        checked: 'failed' in answer ? before.checked : answer.checked,
+        failed: 'failed' in answer ? answer.failed : '',
+      })),
+    );
+    setAsking(made);
+    return () => made.end();
+  }, [pace]);
+  useEffect(() => asking?.ask(procedure, facts), [asking, procedure, facts]);
+  return part;
 }
