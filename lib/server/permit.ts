@@ -14,6 +14,7 @@ const ACTS = {
   'waive finding': ['standards captain'],
   'read candidates': [...READERS, 'approver'],
   withdraw: WRITERS,
+  'keep flight': ['technical pilot', 'standards captain'],
   review: ['standards captain'],
   sign: ['approver'],
   'read in force': ALL,

@@ -2,9 +2,11 @@
 // gives a member of operator B: `unknown` where it names a thing, `own` where it answers from B's own rows.
 import * as aircraft from '../../lib/server/aircraft.ts';
 import * as answers from '../../lib/server/answers.ts';
+import { askedAgain } from '../../lib/server/asked-again.ts';
 import * as audit from '../../lib/server/audit.ts';
 import * as desk from '../../lib/server/desk.ts';
 import * as drafts from '../../lib/server/drafts.ts';
+import * as flights from '../../lib/server/flights.ts';
 import * as journal from '../../lib/server/journal.ts';
 import * as library from '../../lib/server/library.ts';
 import * as people from '../../lib/server/people.ts';
@@ -25,6 +27,7 @@ export const MODULES = {
   audit,
   desk,
   drafts,
+  flights,
   journal,
   library,
   people,
@@ -101,6 +104,11 @@ export const TABLE: readonly Row[] = [
   row('signCandidate', SIGN, 'unknown', (who, { candidate, sha256 }) =>
     signing.signCandidate(who, candidate, { sha256, password: PASSWORD, effectiveFrom: null }),
   ),
+  row('openFlight', READ_DRAFTS, 'unknown', (who, { draft }) => flights.openFlight(who, { draft })),
+  row('keptFlights', READ_CANDIDATES, 'unknown', (who, { candidate }) => flights.keptFlights(who, candidate)),
+  row('keepFlight', ['technical pilot', 'standards captain'], 'unknown', (who, { candidate }) =>
+    flights.keepFlight(who, { candidateId: candidate, conditions: { weight: 58_000 }, note: 'why' }),
+  ),
   row('withdrawCandidate', WRITE, 'unknown', (who, { candidate }) =>
     submission.withdrawCandidate(who, candidate, 'why'),
   ),
@@ -109,6 +117,7 @@ export const TABLE: readonly Row[] = [
   row('inForce', ROLES, 'unknown', (who) => reading.inForce(who, 'Q-AAA')),
   row('readIssue', ROLES, 'unknown', (who) => reading.readIssue(who, 'Q-AAA', PROCEDURE_ID)),
   row('oldIssue', ROLES, 'unknown', (who) => reading.oldIssue(who, PROCEDURE_ID, 1)),
+  row('askedAgain', READ_CANDIDATES, 'unknown', (who) => askedAgain(who, PROCEDURE_ID)),
   row('issuesOf', ROLES, 'unknown', (who) => reading.issuesOf(who, PROCEDURE_ID)),
   row('acknowledge', PILOTS, 'unknown', (who) => reading.acknowledge(who, receipt)),
   row('readRecord', RECORD, 'own', (who) => record.readRecord(who, {})),

@@ -39,7 +39,7 @@ async function asApp(sql: string): Promise<string | null> {
   }
 }
 
-const INSERT_ONLY = ['record_entry', 'draft_update', 'acknowledgement', 'sign_off'];
+const INSERT_ONLY = ['record_entry', 'draft_update', 'acknowledgement', 'sign_off', 'flight_run'];
 const FROZEN = ['issue', 'finding', 'finding_answer', 'review', 'step_label', 'sheet_revision', 'policy_version'];
 
 describe("through the app's own pool", () => {
