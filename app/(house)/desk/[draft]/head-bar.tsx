@@ -2,7 +2,7 @@
 import { Redo2, Undo2 } from 'lucide-react';
 import Link from 'next/link';
 import type { OpenDraft } from '../../../../lib/server/drafts.ts';
-import { Button } from '../../../_ui/button.tsx';
+import { Button, LinkButton } from '../../../_ui/button.tsx';
 import { useHistory, usePeers } from '../_draft/use-draft.ts';
 import { asFile } from './actions.ts';
 import { useEditing } from './editing.ts';
@@ -55,6 +55,7 @@ export function HeadBar({ open, said, onSubmit }: { open: OpenDraft; said: strin
           </Button>
         </>
       )}
+      <LinkButton href={`/fly?draft=${open.draftId}`}>Fly it</LinkButton>
       <Button onClick={download}>As a file</Button>
       <Button onClick={() => window.print()}>Print</Button>
       {may.submit && (

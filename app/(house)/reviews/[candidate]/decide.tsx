@@ -10,6 +10,7 @@ export function Decide({ open }: { open: OpenCandidate }) {
   return (
     <aside className={`${css.side} no-print`} aria-label="Decision">
       <Frozen open={open} title="A recommendation holds for exactly this" />
+      <LinkButton href={`/fly?candidate=${open.candidateId}`}>Fly it</LinkButton>
       <p>
         State: <b>{open.state}</b>
       </p>

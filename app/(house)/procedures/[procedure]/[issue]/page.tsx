@@ -1,5 +1,6 @@
 import { oldIssue } from '../../../../../lib/server/reading.ts';
 import { shown, signedIn } from '../../../../_ui/arrive.ts';
+import { LinkButton } from '../../../../_ui/button.tsx';
 import { Notice } from '../../../../_ui/notice.tsx';
 import { PageHead } from '../../../../_ui/page-head.tsx';
 import { ProcedureFacts } from '../../../../_ui/procedure-facts.tsx';
@@ -17,7 +18,9 @@ export default async function Page({ params }: { params: Promise<{ procedure: st
       <PageHead
         label={`Issue ${read.issueNumber} · signed by ${read.signedBy}, ${sayTime(read.signedAt)}`}
         title={procedure.title}
-      />
+      >
+        <LinkButton href={`/fly?procedure=${id}&issue=${read.issueNumber}`}>Fly it</LinkButton>
+      </PageHead>
       {!read.inForce && (
         <Notice kind="warning" word="Not in force.">
           {read.inForceUntil
