@@ -3,11 +3,12 @@ import { checkProcedure } from '../../../lib/check/check.ts';
 import type { Finding, Severity } from '../../../lib/check/finding.ts';
 import { rules } from '../../../lib/check/rules/index.ts';
 import { rulesUpTo } from '../../../lib/check/stage.ts';
-import { BASES, SEEDED } from './bases.ts';
+import { BASES } from './bases.ts';
 import { CHANGE } from './change.ts';
+import { FIVE_PER_CENT } from './five-per-cent.ts';
 import { harmless } from './harmless.ts';
 import { PATH } from './path.ts';
-import type { Base, Plants } from './plant.ts';
+import type { Base, Mutant, Plants } from './plant.ts';
 import { SPEEDS } from './speeds.ts';
 import { STRUCTURE } from './structure.ts';
 import { vref } from './vref.ts';
@@ -15,6 +16,10 @@ import { WORDING } from './wording.ts';
 
 /** A check of text, figures or both gets its entry in one of these files. */
 export const PLANTS: Plants = { ...STRUCTURE, ...WORDING, ...SPEEDS, ...vref, ...PATH, ...CHANGE };
+const mutantsOf = (check: string, base: Base): readonly Mutant[] => [
+  ...(PLANTS[check]?.(base) ?? []),
+  ...(FIVE_PER_CENT[check]?.(base) ?? []),
+];
 
 export type Planted = {
   readonly check: string;
@@ -42,13 +47,12 @@ function found(base: Base, check: string, facts: Base['facts'], procedure = base
 
 /** Plants all defects of one check and says which of them it did not find. What the base says already does not count. */
 export function plant(check: string): Planted {
-  const make = PLANTS[check];
-  if (make === undefined) throw new Error(`nothing is planted for ${check}`);
+  if (!(check in PLANTS)) throw new Error(`nothing is planted for ${check}`);
   const missed: string[] = [];
   let [mutants, onOther] = [0, 0];
   const procedures = new Set<string>();
   for (const base of BASES) {
-    const all = make(base);
+    const all = mutantsOf(check, base);
     if (all.length === 0) continue;
     const before = new Set(found(base, check, base.facts).map(wordsOf));
     for (const { says, procedure, facts } of all) {
@@ -65,19 +69,28 @@ export function plant(check: string): Planted {
 
 export type Alarm = { readonly check: string; readonly severity: Severity; readonly says: string };
 
-/** Rewordings `from` up to, not including, `to`, asked by all checks that do not fly; what they say that the text before did not. */
+const asked = rulesUpTo('submission').filter(({ kind }) => !kind.includes('S'));
+const said = new Map<Base, ReadonlySet<string>>();
+const sentence = ({ check, message }: Finding): string => `${check} ${message}`;
+
+function checkAll({ facts }: Base, procedure: Base['procedure']): readonly Finding[] {
+  const { findings, crashed } = checkProcedure(procedure, facts, asked);
+  if (crashed.length > 0) throw new Error(`${crashed[0]!.check}: ${crashed[0]!.error}`);
+  return findings;
+}
+
+/** Rewordings `from` up to, not including, `to`, of all bases in turn, asked by all checks that do not fly; what they say
+ *  that the text before did not. */
 export function alarms(from: number, to: number): readonly Alarm[] {
-  const asked = rulesUpTo('submission').filter(({ kind }) => !kind.includes('S'));
   const found: Alarm[] = [];
   for (let seed = from; seed < to; seed++) {
-    const { procedure, facts } = SEEDED[seed % SEEDED.length]!;
-    const checkAll = (text: typeof procedure) => checkProcedure(text, facts, asked);
-    const before = new Set(checkAll(procedure).findings.map(({ check, message }) => `${check} ${message}`));
-    const { findings, crashed } = checkAll(harmless(procedure, seed));
-    for (const { check, error } of crashed) throw new Error(`${check}: ${error}`);
-    for (const { check, severity, message } of findings) {
-      if (!before.has(`${check} ${message}`))
-        found.push({ check, severity, says: `${procedure.title} (${seed}): ${message}` });
+    const base = BASES[seed % BASES.length]!;
+    const before = said.get(base) ?? new Set(checkAll(base, base.procedure).map(sentence));
+    said.set(base, before);
+    const text = harmless(base.procedure, seed);
+    for (const finding of checkAll(base, text)) {
+      const { check, severity, message } = finding;
+      if (!before.has(sentence(finding))) found.push({ check, severity, says: `${text.title} (${seed}): ${message}` });
     }
   }
   return found;
