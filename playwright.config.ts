@@ -43,10 +43,11 @@ export default defineConfig({
       ],
     },
   },
-  // The starts are timed, so they run before the journeys and not beside them.
+  // The starts and the typing are timed, so they run before the journeys and not beside them.
   projects: [
     { name: 'starts', testMatch: 'start.spec.ts' },
-    { name: 'journeys', testIgnore: 'start.spec.ts', dependencies: ['starts'] },
+    { name: 'typing', testMatch: 'typing.spec.ts', dependencies: ['starts'] },
+    { name: 'journeys', testIgnore: ['start.spec.ts', 'typing.spec.ts'], dependencies: ['typing'] },
   ],
   webServer: {
     command: `"${path.join(import.meta.dirname, 'node_modules', 'node', 'bin', 'node')}" lib/boot/up.ts --demo`,
