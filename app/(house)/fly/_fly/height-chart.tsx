@@ -82,7 +82,7 @@ export const HeightChart = memo(function HeightChart({ trace, width, other, reco
           <g key={gate.time}>
             <circle cx={gate.x} cy={gate.y} r={3.2} className={css.gate} />
             {gate.name !== '' && (
-              <text x={gate.x + 4} y={gate.y < 40 ? gate.y + 18 : gate.y - 8} className={css.name}>
+              <text x={gate.x + 7} y={gate.climbs || gate.y < 40 ? gate.y + 15 : gate.y - 8} className={css.name}>
                 {gate.name}
               </text>
             )}

@@ -17,6 +17,8 @@ export type GateMark = {
   readonly y: number;
   /** Labels of the steps whose gates came true there; '' where the name of the one before needs the room. */
   readonly name: string;
+  /** Names stand below a path that climbs and above one that does not. */
+  readonly climbs: boolean;
 };
 export type HeightShape = {
   readonly x: Axis;
@@ -99,7 +101,8 @@ function gatesOf({ events, samples }: Trace, x: Axis, y: Axis, label: (step: str
     if (shown) last = place;
     const first = names.filter((name) => name !== '');
     const name = first.length > 1 ? `${first[0]} +${first.length - 1}` : (first[0] ?? '');
-    marks.push({ time, x: place, y: height, name: shown ? name : '' });
+    const climbs = (valueAt(samples, 'verticalSpeed', time) ?? 0) > 100;
+    marks.push({ time, x: place, y: height, name: shown ? name : '', climbs });
   }
   return marks;
 }

@@ -11,7 +11,7 @@ import { BarLane, MoveLane } from './lane-bars.tsx';
 import { LaneKey } from './lane-key.tsx';
 import { MODE_AXES, type ModeAxis, modeSegments, transitLane, workBars } from './lanes-shape.ts';
 import { ModeLane } from './mode-lane.tsx';
-import { type Axis, LEFT, RIGHT } from './time-axis.ts';
+import { type Axis, RIGHT } from './time-axis.ts';
 
 const NAMES: Readonly<Record<ModeAxis, string>> = {
   ...{ thrust: 'Thrust', lateral: 'Lateral', vertical: 'Vertical', armed: 'Armed' },
@@ -35,7 +35,7 @@ export const Lanes = memo(function Lanes({ flown, other, x, width, label, name }
   const { trace, crew } = flown;
   const drag = useDrag(x.value);
   const lanes = useMemo(() => laneList(flown, other?.flown ?? null), [flown, other]);
-  const height = lanes.reduce((sum, lane) => sum + lane.height, 0) + 26;
+  const height = lanes.reduce((sum, lane) => sum + lane.height, 0) + 34;
   let top = 0;
   return (
     <Chart
@@ -88,12 +88,12 @@ export const Lanes = memo(function Lanes({ flown, other, x, width, label, name }
             </g>
           );
         })}
-        <Marks x={x} bottom={height - 26} />
-        <text x={LEFT - 6} y={height - 10} className={`${css.tick} ${css.end}`}>
+        <Marks x={x} bottom={height - 34} />
+        <text x={width - RIGHT} y={height - 4} className={`${css.tick} ${css.end}`}>
           s
         </text>
-        <Plot width={width} height={height - 26}>
-          <CursorLine x={x} height={height - 26} />
+        <Plot width={width} height={height - 34}>
+          <CursorLine x={x} height={height - 34} />
         </Plot>
       </svg>
     </Chart>

@@ -61,9 +61,10 @@ export function Scrub({ flown, other, children }: Props) {
 function Line({ reading, was, name }: { reading: Reading; was: Reading | null; name: string }) {
   return (
     <p className={css.reading} data-reading>
-      <b>{typeset(reading.time)}</b>
+      <b>{typeset(reading.time)}</b>{' '}
       {(['height', 'speed', 'band', 'rate', 'thrust', 'flap', 'gear'] as const).map((key) => (
         <span key={key}>
+          {' '}
           {key === 'thrust' || key === 'flap' || key === 'gear' ? `${key} ` : ''}
           {typeset(reading[key])}
           {was !== null && was[key] !== reading[key] && key !== 'band' && (
@@ -74,8 +75,7 @@ function Line({ reading, was, name }: { reading: Reading; was: Reading | null; n
           )}
         </span>
       ))}
-      <span className="gate">{reading.modes}</span>
-      <span>{reading.crew}</span>
+      <span className="gate">{reading.modes}</span> <span>{reading.crew}</span>
     </p>
   );
 }
