@@ -190,7 +190,7 @@ test('a flight is kept with the candidate, and flown again it is the same', asyn
   const writer = await asPerson(browser, 'second', '/desk');
   await startDraft(writer, 'Holding: entry, pattern and leaving', 'The entry is briefed twice on some flights.');
   const step = await openStep(writer, 'HO-01');
-  await retype(writer, step.getByRole('textbox', { name: 'Note', exact: true }), 'Said once, by the pilot who flies.');
+  await retype(writer, step.getByRole('textbox', { name: 'Note', exact: true }), 'Said once.');
   await saved(writer);
   await checkedNow(writer);
   await writer.getByRole('button', { name: 'Submit …' }).click();

@@ -21,6 +21,7 @@ export function TimedFindings({ checked, failed, label, onGiven }: Props) {
   if (failed !== '') return <Notice kind="stop">The checks could not be asked: {failed}</Notice>;
   if (checked === null) return <p role="status">Asking the checks that need time …</p>;
   const { findings, notChecked, crashed } = checked;
+  const asked = checked.checked.rules.length;
   const go = (finding: Finding, moment: Moment): void => {
     if (finding.witness.kind === 'flight') onGiven(finding.witness.conditions);
     cursor.set(moment.time);
@@ -29,7 +30,9 @@ export function TimedFindings({ checked, failed, label, onGiven }: Props) {
     <section className={css.findings} aria-label="Findings that need time">
       <h2>{findings.length === 0 ? 'Nothing found' : `${findings.length} found`} by the checks that need time</h2>
       <p className="small">
-        Checked over {checked.checked.envelope}, {checked.checked.rules.length} checks.
+        {asked === 0
+          ? 'None of them could be asked of this text.'
+          : `Checked over ${checked.checked.envelope}: ${asked} ${asked === 1 ? 'check' : 'checks'}.`}
       </p>
       <div className={findingListClass}>
         {findings.map((finding) => (
