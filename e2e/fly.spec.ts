@@ -1,6 +1,7 @@
+import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { checkedNow, openStep, retype, saved, startDraft } from './kit/draft.ts';
-import { asPerson } from './kit/people.ts';
+import { asPerson, PHONE } from './kit/people.ts';
 
 /** From the list of procedures to the flight of the issue in force. */
 async function fly(page: Page, title: string): Promise<void> {
@@ -188,8 +189,12 @@ test('a draft laid over the issue in force; on paper nothing is to be pressed', 
 test('a flight is kept with the candidate, and flown again it is the same', async ({ browser }) => {
   test.setTimeout(180_000);
   const writer = await asPerson(browser, 'second', '/desk');
-  await startDraft(writer, 'Holding: entry, pattern and leaving', 'The entry is briefed twice on some flights.');
-  const step = await openStep(writer, 'HO-01');
+  await startDraft(
+    writer,
+    'Climb and altitude change',
+    'The read-back of the level is asked for twice on some flights.',
+  );
+  const step = await openStep(writer, 'CL-01');
   await retype(writer, step.getByRole('textbox', { name: 'Note', exact: true }), 'Said once.');
   await saved(writer);
   await checkedNow(writer);
@@ -208,3 +213,35 @@ test('a flight is kept with the candidate, and flown again it is the same', asyn
   await writer.context().close();
   await page.context().close();
 });
+
+for (const [size, options] of [
+  ['at the desk', {}],
+  ['on a phone', PHONE],
+  ['at night', { colorScheme: 'dark' as const }],
+] as const) {
+  test(`the page holds for everybody, ${size}`, async ({ browser }) => {
+    const page = await asPerson(browser, 'auditor', '/procedures', options);
+    for (const title of ['Deviation around weather and rejoin', 'Instrument approach on course and glide']) {
+      await fly(page, title);
+      const { violations } = await new AxeBuilder({ page })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+        .analyze();
+      expect(
+        violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(' | ')}`),
+      ).toEqual([]);
+      const wider = await page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      );
+      expect(wider).toBeLessThanOrEqual(0);
+      // Drawn at its real size: the figures in it are not scaled down.
+      const scale = await page.getByRole('img', { name: /^Speed against time/ }).evaluate((svg) => {
+        const drawn = (svg as unknown as SVGSVGElement).viewBox.baseVal.width;
+        return svg.getBoundingClientRect().width / drawn;
+      });
+      expect(scale).toBeCloseTo(1, 1);
+    }
+    await page.goto('/fly');
+    await expect(page.getByRole('heading', { name: 'Which text shall be flown?' })).toBeVisible();
+    await page.context().close();
+  });
+}

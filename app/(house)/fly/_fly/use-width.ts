@@ -1,18 +1,21 @@
 'use client';
-import { type RefObject, useEffect, useRef, useState } from 'react';
+import { useEffect, useState } from 'react';
 
-/** How wide a box is, px, so that charts are drawn at their real size and text stays readable on a phone. */
-export function useWidth<T extends HTMLElement>(first: number): readonly [RefObject<T | null>, number] {
-  const box = useRef<T>(null);
+/**
+ * How wide a box is, px, so that charts are drawn at their real size and text stays readable on a phone. The box is given
+ * when it comes: before the first flight there is none.
+ */
+export function useWidth<T extends HTMLElement>(first: number): readonly [(box: T | null) => void, number] {
+  const [box, setBox] = useState<T | null>(null);
   const [width, setWidth] = useState(first);
   useEffect(() => {
-    if (!box.current) return;
+    if (!box) return;
     const watch = new ResizeObserver(([entry]) => {
-      const next = Math.floor(entry?.contentRect.width ?? first);
+      const next = Math.floor(entry?.contentRect.width ?? 0);
       if (next > 0) setWidth(next);
     });
-    watch.observe(box.current);
+    watch.observe(box);
     return () => watch.disconnect();
-  }, [first]);
-  return [box, width];
+  }, [box]);
+  return [setBox, width];
 }
