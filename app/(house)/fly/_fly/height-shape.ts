@@ -6,7 +6,7 @@ import { drawnRows, valueAt } from './rows.ts';
 import { type Axis, around, axis, LEFT, RIGHT } from './time-axis.ts';
 
 export const HEIGHT_HEIGHT = 240;
-const [TOP, BOTTOM] = [14, 34];
+const [TOP, BOTTOM] = [22, 34];
 const MOST = 700;
 /** Names of gates nearer than this to one another would cover each other, px. */
 const APART = 46;

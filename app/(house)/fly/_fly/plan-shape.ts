@@ -14,7 +14,7 @@ export type PlanFrame = {
   ) => { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
 };
 
-const [TOP, BOTTOM] = [14, 34];
+const [TOP, BOTTOM] = [22, 34];
 /** Neither flatter nor taller than this, px: a long straight leg still shows its offset. */
 const [FLAT, TALL] = [150, 420];
 

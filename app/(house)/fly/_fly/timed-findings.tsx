@@ -28,7 +28,7 @@ export function TimedFindings({ checked, failed, label, onGiven }: Props) {
   };
   return (
     <section className={css.findings} aria-label="Findings that need time">
-      <h2>{findings.length === 0 ? 'Nothing found' : `${findings.length} found`} by the checks that need time</h2>
+      <h2>{headOf(findings.length, asked)} by the checks that need time</h2>
       <p className="small">
         {asked === 0
           ? 'None of them could be asked of this text.'
@@ -73,3 +73,6 @@ export function TimedFindings({ checked, failed, label, onGiven }: Props) {
     </section>
   );
 }
+
+const headOf = (found: number, asked: number): string =>
+  found > 0 ? `${found} found` : asked === 0 ? 'Nothing asked, nothing found' : 'Nothing found';
