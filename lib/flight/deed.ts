@@ -53,31 +53,46 @@ function thrust(step: Step): Deed['thrust'] {
   return /hold/.test(text) ? 'hold' : null;
 }
 
-export function deedOf(step: Step, procedure: Procedure, modes: ModeSet, frame: Frame): Deed {
+/** What of a deed hangs on the step and the mode table alone. */
+type Read = Omit<Deed, 'flap' | 'speed' | 'altitude'> & {
+  readonly selections: readonly string[];
+  readonly target: Term | null;
+  readonly altitude: boolean;
+  readonly modes: ModeSet;
+};
+const reads = new WeakMap<Step, Read>();
+
+function readOf(step: Step, procedure: Procedure, modes: ModeSet, detents: readonly string[]): Read {
+  const known = reads.get(step);
+  if (known?.modes === modes) return known;
   const moves = MOVES.has(step.verb);
-  const selections = flapSelections(step, procedure, frame.detents) ?? [];
-  const planned = selections.includes(frame.conditions.detent) ? frame.conditions.detent : selections[0];
   const isGear = moves && /\bgear\b/i.test(step.object);
-  const isSpeed = moves && /\bspeed selector\b/i.test(step.object);
-  const isAltitude = moves && /\baltitude selector\b/i.test(step.object);
-  const target = isSpeed ? speedTarget(step.value, '') : null;
-  const term: Term | null = target?.kind === 'expression' ? target.term : null;
-  return {
-    flap: planned === undefined ? -1 : frame.detents.indexOf(planned),
+  const target = moves && /\bspeed selector\b/i.test(step.object) ? speedTarget(step.value, '') : null;
+  const autopilot = /\bautopilot\b/i.test(step.object);
+  const made: Read = {
+    modes,
+    selections: flapSelections(step, procedure, detents) ?? [],
     gear: !isGear ? null : /\bup\b/i.test(step.value) ? 'up' : /\bdown\b/i.test(step.value) ? 'down' : null,
-    speed: term === null ? null : termValue(frame, term, null),
-    altitude: isAltitude ? altitude(step.value, frame) : null,
+    target: target?.kind === 'expression' ? target.term : null,
+    altitude: moves && /\baltitude selector\b/i.test(step.object),
     rate: moves && /\brate selector\b/i.test(step.object) ? figure(step.value) : null,
     thrust: moves ? thrust(step) : null,
     brake: moves && /\bspeedbrake\b/i.test(step.object) ? /\bout\b/i.test(step.value) : null,
-    autopilot: /\bautopilot\b/i.test(step.object)
-      ? step.verb === 'engage'
-        ? true
-        : step.verb === 'disengage'
-          ? false
-          : null
-      : null,
+    autopilot: autopilot && step.verb === 'engage' ? true : autopilot && step.verb === 'disengage' ? false : null,
     turns: moves && /\b(heading|route|course)\b/i.test(step.object),
     rules: moves ? (rulesOf(modes, step) ?? []) : [],
+  };
+  reads.set(step, made);
+  return made;
+}
+
+export function deedOf(step: Step, procedure: Procedure, modes: ModeSet, frame: Frame): Deed {
+  const { selections, target, altitude: turned, ...same } = readOf(step, procedure, modes, frame.detents);
+  const planned = selections.includes(frame.conditions.detent) ? frame.conditions.detent : selections[0];
+  return {
+    ...same,
+    flap: planned === undefined ? -1 : frame.detents.indexOf(planned),
+    speed: target === null ? null : termValue(frame, target, null),
+    altitude: turned ? altitude(step.value, frame) : null,
   };
 }

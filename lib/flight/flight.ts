@@ -14,6 +14,7 @@ import { GLIDE_SLOPE, type Guidance, guidanceOf, machineOf, type StartLine } fro
 import { type Frame, type Margin, marginOf, termValue } from './margin.ts';
 import {
   BANK,
+  bendOf,
   calibrated,
   EAST,
   FPM,
@@ -32,7 +33,6 @@ import {
   trueOf,
   V,
   W,
-  wantedChange,
   X,
 } from './motion.ts';
 import { type Now, newNow } from './now.ts';
@@ -250,7 +250,7 @@ export function begin(
     look,
     row(time, y) {
       look(time, y);
-      const bend = law.slew === 0 ? wantedChange(craft, law, y, balance) : law.slew * law.load;
+      const bend = bendOf(craft, law, y, balance);
       rows.add((set) => {
         set('time', time);
         set('height', now.height);

@@ -256,11 +256,19 @@ function rawMargin(frame: Frame, gate: Gate): Margin {
     }
     case 'all': {
       const parts = gate.of.map((each) => rawMargin(frame, each));
-      return (now) => parts.reduce((least, each) => Math.min(least, each(now)), Number.POSITIVE_INFINITY);
+      return (now) => {
+        let least = Number.POSITIVE_INFINITY;
+        for (const each of parts) least = Math.min(least, each(now));
+        return least;
+      };
     }
     case 'any': {
       const parts = gate.of.map((each) => marginOf(frame, each));
-      return (now) => parts.reduce((most, each) => Math.max(most, each(now)), Number.NEGATIVE_INFINITY);
+      return (now) => {
+        let most = Number.NEGATIVE_INFINITY;
+        for (const each of parts) most = Math.max(most, each(now));
+        return most;
+      };
     }
     default:
       return never(gate);

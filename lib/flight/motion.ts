@@ -225,14 +225,22 @@ const GLANCE = 1e-4;
 const slope = new Float64Array(SIZE);
 const glance = new Float64Array(SIZE);
 
-/** How fast what is wanted changes along the flight, m/s². The balance is that of the state afterwards. */
-export function wantedChange(craft: Craft, law: Law, y: Float64Array, b: Balance): number {
+/** How fast what is wanted changes along the flight, m/s². The balance is of a moment later afterwards. */
+function wantedChange(craft: Craft, law: Law, y: Float64Array, b: Balance): number {
+  // What hangs on nothing that moves needs no second look.
+  if (law.path === 'rate') return 0;
   move(craft, law, y, b, slope);
+  const now = b.wanted;
   for (let i = 0; i < SIZE; i++) glance[i] = y[i]! + GLANCE * slope[i]!;
   move(craft, law, glance, b, null);
-  const then = b.wanted;
+  return (b.wanted - now) / GLANCE;
+}
+
+/** Change of the vertical speed, m/s². The balance is that of the state afterwards. */
+export function bendOf(craft: Craft, law: Law, y: Float64Array, b: Balance): number {
+  const change = law.slew === 0 ? wantedChange(craft, law, y, b) : law.slew * law.load;
   move(craft, law, y, b, null);
-  return (then - b.wanted) / GLANCE;
+  return change;
 }
 
 /** A vertical speed this near to what is wanted is what is wanted, m/s. */
@@ -255,7 +263,7 @@ export function settleRise(craft: Craft, law: Law, y: Float64Array, b: Balance):
   else law.slew = change > 0 ? 1 : -1;
 }
 
-/** Nil or more when the vertical speed has come to what is wanted, or can't follow it any more. */
+/** Nil or more when the vertical speed has come to what is wanted, or can't follow it any more. The balance is that of the state. */
 export function riseMargin(craft: Craft, law: Law, y: Float64Array, b: Balance): number {
   if (law.slew !== 0) return -(b.wanted - y[W]!) * law.slew - THERE;
   return Math.abs(wantedChange(craft, law, y, b)) - law.load / FOLLOWS;

@@ -50,11 +50,26 @@ export type Script = {
   readonly taken: readonly { readonly step: Step; readonly words: string }[];
 };
 
+// What hangs on the text alone is found once: a sweep flies one procedure hundreds of times.
+const spoken = new WeakMap<Procedure, string>();
+const said = new WeakMap<Step, string>();
+const grounds = new WeakMap<Procedure, number>();
+function kept<K extends object, T>(store: WeakMap<K, T>, key: K, make: () => T): T {
+  const known = store.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  store.set(key, made);
+  return made;
+}
+
 export const spokenIn = (procedure: Procedure): string =>
-  allSteps(procedure)
-    .map((step) => wordsOf(step))
-    .join(' | ');
-const wordsOf = (step: Step): string => [step.orderWords, step.say, step.reply].join(' | ').toLowerCase();
+  kept(spoken, procedure, () =>
+    allSteps(procedure)
+      .map((step) => wordsOf(step))
+      .join(' | '),
+  );
+const wordsOf = (step: Step): string =>
+  kept(said, step, () => [step.orderWords, step.say, step.reply].join(' | ').toLowerCase());
 
 const NOT_FOR_THIS = 'not for this flight';
 
@@ -94,7 +109,7 @@ export function scriptFor(
   const lines = [procedure.steps, ...procedure.branches.map((branch) => branch.steps)];
   const all = lines.flat();
   const placeOf = new Map(all.map((step, place) => [step.id as string, place]));
-  const grounded = airborne ? 0 : onTheGround(procedure);
+  const grounded = airborne ? 0 : kept(grounds, procedure, () => onTheGround(procedure));
   const omitted = (step: Step): boolean => settings.omit.includes(step.id) || settings.omit.includes(step.label);
   const unread: { step: Step; says: string }[] = [];
   const taken: { step: Step; words: string }[] = [];

@@ -29,7 +29,6 @@ const KEEPS: ReadonlySet<string> = new Set(['CAPTURE', 'LEVEL', 'FLARE']);
 
 /** Whether the law is on pitch for this word; a word that nobody knows keeps its path. */
 export const onPitch = (vertical: string): boolean => ON_PITCH.has(vertical);
-export const knownWord = (vertical: string): boolean => ON_PITCH.has(vertical) || vertical in PATHS;
 
 /** Path and thrust for a line. `hand`: thrust that a hand has set, where the guidance leaves it alone. */
 export function steer(
