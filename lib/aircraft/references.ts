@@ -103,6 +103,8 @@ function modeProblems(sheet: Sheet): SheetProblem[] {
     phase: modes.phase,
     armed_vertical: modes.armedVertical,
     armed_lateral: modes.armedLateral,
+    holds: Object.keys(modes.predicates ?? {}),
+    fails: Object.keys(modes.predicates ?? {}),
   };
   const problems: SheetProblem[] = [];
   for (const [i, rule] of modes.rules.entries()) {

@@ -179,3 +179,15 @@ test('the table goes with the figures into the next revision', () => {
     'modes.rules.T21.when.vertical.not.3',
   ]);
 });
+
+test('a guard that asks for a condition is read with its sheet, and refused without it', () => {
+  const predicates = [{ key: 'p', cells: { name: 'low', text: 'height < 400 ft AAL' } }];
+  const modes = readTable({ ...typed(text, 'T23', 'when.is', 'not low'), predicates }).modes!;
+  const read = readSheet(nextSheet(sheet, 'B', {}, modes));
+  expect(read.ok && read.value.modes).toEqual(modes);
+  const { predicates: _, ...without } = modes;
+  expect(readSheet(nextSheet(sheet, 'B', {}, without))).toMatchObject({
+    ok: false,
+    error: [{ message: expect.stringContaining('low is no word of fails') }],
+  });
+});
