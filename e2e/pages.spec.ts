@@ -2,8 +2,8 @@ import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { asPerson, PHONE, type Who } from './kit/people.ts';
 
-/** Every page, with someone who may see it. `open`: a link on that page leads on to the one meant. */
-const PAGES: readonly { who: Who; path: string; open?: RegExp | string; heading: RegExp }[] = [
+/** Every page, with someone who may see it. `open`: a link on that page leads on to the one meant, or to the one under it, `further`. */
+const PAGES: readonly { who: Who; path: string; open?: RegExp | string; further?: string; heading: RegExp }[] = [
   { who: 'drafter', path: '/desk', heading: /^Desk$/ },
   { who: 'drafter', path: '/desk/new', heading: /New procedure/ },
   { who: 'drafter', path: '/desk', open: 'Go-around, all engines', heading: /Go-around/ },
@@ -16,6 +16,7 @@ const PAGES: readonly { who: Who; path: string; open?: RegExp | string; heading:
   { who: 'captain', path: '/checks', heading: /^Checks$/ },
   { who: 'captain', path: '/checks', open: 'Flap above its limit', heading: /Flap above/ },
   { who: 'captain', path: '/sheets', open: 'TN-182, revision A', heading: /Tarnavel/ },
+  { who: 'drafter', path: '/sheets', open: 'TN-182, revision A', further: '/edit/modes', heading: /next mode table/ },
   { who: 'drafter', path: '/account', heading: /Oona Reth/ },
   { who: 'administrator', path: '/people', heading: /People/ },
   { who: 'administrator', path: '/people', open: 'Tam Osk', heading: /Tam Osk/ },
@@ -56,13 +57,14 @@ for (const who of [...new Set(PAGES.map((one) => one.who))]) {
     test(`every page of the ${who}, ${size}`, async ({ browser }) => {
       test.setTimeout(180_000);
       const page = await asPerson(browser, who, '/account', options);
-      for (const { path, open, heading } of PAGES.filter((one) => one.who === who)) {
-        await test.step(open ? `${path} > ${open}` : path, async () => {
+      for (const { path, open, further = '', heading } of PAGES.filter((one) => one.who === who)) {
+        await test.step(open ? `${path} > ${open} ${further}` : path, async () => {
           await page.goto(path);
           if (open) {
             await page.getByRole('link', { name: open }).first().click();
             await page.waitForURL((url) => url.pathname !== path);
           }
+          if (further) await page.goto(page.url() + further);
           await look(page, heading);
         });
       }
