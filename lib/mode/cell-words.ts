@@ -4,7 +4,6 @@ import { ALTITUDE } from './rule-code.ts';
 
 /** Columns of a rule: the axes and what is armed on them; guards have predicates beside. */
 export const COLUMNS = ['thrust', 'lateral', 'vertical', 'armed_vertical', 'armed_lateral', 'rel', 'phase'] as const;
-export type Column = (typeof COLUMNS)[number];
 export const CASE_CELLS = [
   ...COLUMNS.map((column) => `when.${column}` as const),
   'when.is',
