@@ -13,7 +13,9 @@ import { envelopeProblem, envelopeWords } from './envelope-words.ts';
 import { type Facts, MISSING, NO_FACTS } from './facts.ts';
 import type { Crash, Finding, NotChecked } from './finding.ts';
 import { fieldsRead, fingerprint, placeKey } from './fingerprint.ts';
+import { type Flown, flownOver } from './flown.ts';
 import { libraryState } from './library-state.ts';
+import { inReadingOrder } from './order.ts';
 import type { Report, Rule, RuleContext } from './rule.ts';
 import { rulesUpTo } from './stage.ts';
 
@@ -73,10 +75,8 @@ export function checkProcedure(
       crashed.push({ check, number, error: error instanceof Error ? error.message : String(error) });
     }
   }
-  const rank = new Map(steps.map((step, index) => [step.id as string, index]));
-  found.sort((a, b) => compareFindings(a, b, rank));
   return {
-    findings: found,
+    findings: inReadingOrder(procedure, found),
     notChecked,
     crashed,
     checked: { rules: asked, envelope: envelopeWords(procedure, facts.sheet), library: libraryState(facts) },
@@ -87,6 +87,7 @@ export function checkProcedure(
 function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[], corpus: Corpus | undefined) {
   let states: readonly StepState[] | undefined;
   let flights: Flights | undefined;
+  let flown: Flown | undefined;
   return (unasked: RuleContext['unasked']): RuleContext => ({
     procedure,
     steps,
@@ -98,6 +99,11 @@ function groundOf(procedure: Procedure, facts: Facts, steps: readonly Step[], co
     get flights() {
       assert(facts.sheet !== null, 'a rule that explores needs the sheet');
       return (flights ??= fly(facts.sheet.modes, procedure));
+    },
+    get flown() {
+      const { sheet, policy, library } = facts;
+      assert(sheet !== null && policy !== null, 'a rule that flies needs sheet and policy');
+      return (flown ??= flownOver(procedure, { sheet, policy, library }));
     },
     // A rule is asked only when all that it needs is there.
     sheet: facts.sheet as RuleContext['sheet'],
@@ -135,12 +141,4 @@ function reporter(rule: Rule, byId: ReadonlyMap<string, Step>, into: Finding[]):
       read: fingerprint([rule.id, rule.version ?? 1, at.step, at.field, message, fields, read ?? []]),
     });
   };
-}
-
-function compareFindings(a: Finding, b: Finding, rank: ReadonlyMap<string, number>): number {
-  const place = (rank.get(a.at.step) ?? -1) - (rank.get(b.at.step) ?? -1);
-  if (place !== 0) return place;
-  if (a.number !== b.number) return a.number - b.number;
-  const [left, right] = [`${a.at.field} ${a.message}`, `${b.at.field} ${b.message}`];
-  return left < right ? -1 : left > right ? 1 : 0;
 }

@@ -1,4 +1,5 @@
 // A finding is one answer shape for every engine: what, where, how bad, in pilot language, and a witness that anyone can replay.
+import type { Conditions } from '../flight/trace.ts';
 import type { Span } from '../gate/syntax.ts';
 
 export type Severity = 'STOP' | 'ANSWER' | 'ADVICE';
@@ -17,7 +18,7 @@ export type PathMove = {
 };
 
 /** No finding without one. `text`: the words in a field; `envelope`: a point of it; `path`: how it comes about, and on which
- *  guidance standards. */
+ *  guidance standards; `flight`: what happened when, flown under which conditions. */
 export type Witness =
   | { readonly kind: 'text'; readonly field: string; readonly span: Span; readonly quote: string }
   | { readonly kind: 'absent'; readonly field: string }
@@ -28,7 +29,24 @@ export type Witness =
       readonly says: string;
       readonly standards: readonly string[];
       readonly steps: readonly PathMove[];
+    }
+  | {
+      readonly kind: 'flight';
+      readonly says: string;
+      /** Flown again so, by this engine with the same sheet and policy, the same comes at the same moments. */
+      readonly conditions: Conditions;
+      readonly engine: string;
+      readonly moments: readonly Moment[];
     };
+
+/** s from the first moment flown; ft AAL; kt; ft/min. */
+export type Moment = {
+  readonly time: number;
+  readonly says: string;
+  readonly height: number;
+  readonly speed: number;
+  readonly verticalSpeed: number;
+};
 
 export type Finding = {
   /** Plain-word id of the check, e.g. `flap-above-limit`. */

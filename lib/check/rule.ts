@@ -10,6 +10,7 @@ import type { StepState } from '../procedure/walk.ts';
 import type { Corpus } from './corpus.ts';
 import type { Need } from './facts.ts';
 import type { Fix, Place, Severity, Witness } from './finding.ts';
+import type { Flown } from './flown.ts';
 import type { Governance } from './governance.ts';
 
 export type Stage = 'writing' | 'submission' | 'publication' | 'in force';
@@ -36,6 +37,8 @@ export type RuleContext = {
   readonly states: readonly StepState[];
   /** The procedure explored with the sheet's mode table, as written: no slip, no surprise. For rules that need the sheet. */
   readonly flights: Flights;
+  /** The procedure flown over its envelope. For rules that need sheet and policy. */
+  readonly flown: Flown;
   /** Each given only to a rule that needs it. */
   readonly sheet: Sheet;
   readonly policy: Policy;

@@ -4,10 +4,18 @@ import { rules } from './rules/index.ts';
 
 const STAGES: readonly Stage[] = ['writing', 'submission', 'publication', 'in force'];
 
-/** The checks whose first stage is this one or an earlier one. */
+const flies = (rule: Rule): boolean => rule.kind.includes('S');
+
+/** The checks whose first stage is this one or an earlier one, without those that fly the procedure: these take seconds and
+ *  are asked where it is flown. */
 export function rulesUpTo(stage: Stage): readonly Rule[] {
   const last = STAGES.indexOf(stage);
-  return rules.filter((rule) => STAGES.indexOf(rule.stage) <= last);
+  return rules.filter((rule) => !flies(rule) && STAGES.indexOf(rule.stage) <= last);
+}
+
+/** The checks that need time: a flight, two pilots and one voice. */
+export function rulesThatFly(): readonly Rule[] {
+  return rules.filter(flies);
 }
 
 /** The checks up to submission in two parts: those on text and numbers of the procedure alone, which answer while a person

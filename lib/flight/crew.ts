@@ -11,7 +11,7 @@ import { outsideVoices } from './crew-voices.ts';
 import type { Duty } from './timeline.ts';
 
 /** Said beside every timeline. */
-export const CREW_ASSUMPTIONS: readonly string[] = [
+const CREW_ASSUMPTIONS: readonly string[] = [
   'each pilot does one thing at a time, and one voice is heard at a time',
   'the captain flies',
   'durations are those of the policy; a look that confirms what the other does takes none of its own',

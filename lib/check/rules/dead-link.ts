@@ -1,16 +1,11 @@
 import { allSteps } from '../../procedure/procedure.ts';
+import { linksIn } from '../link-text.ts';
 import { targetOf } from '../links.ts';
 import { callsList } from '../list-calls.ts';
 import { defineRule } from '../rule.ts';
 import { TEXT_FIELDS, textsOf } from '../texts.ts';
 import { prefixOf } from '../told.ts';
 import { wordsOf } from '../witness.ts';
-
-const LABEL = /\b[A-Z]{2,}-[A-Z0-9]+\b/g;
-const LIST = /\blist "([^"]+)"/g;
-const PROCEDURE = /\bprocedure ([a-z][a-z-]*(?: [a-z-]+){0,3}?)(?= from\b| in\b| at\b| when\b| is\b|[;,.)"]|$)/g;
-const POSITION =
-  /\b(?:see|refer to|as in|according to|under) (?:(?:section|paragraph|chapter|page|para) \d+(?:\.\d+)*|\d+\.\d+(?:\.\d+)*)/gi;
 
 export const deadLink = defineRule({
   id: 'dead-link',
@@ -45,7 +40,7 @@ export const deadLink = defineRule({
     const isLabel = (label: string): boolean =>
       prefixes.has(prefixOf(label)) || others.read('label', prefixOf(label)).length > 0;
     const dead = (name: string): boolean =>
-      targetOf(name, procedure, library, others) === null && !(name.match(LABEL) ?? []).some((label) => lives(label));
+      targetOf(name, procedure, library, others) === null && !linksIn(name).labels.some(lives);
     const say = (
       at: { step: string; field: string },
       message: 'label' | 'name' | 'position',
@@ -65,14 +60,12 @@ export const deadLink = defineRule({
       text: branch.joins,
     }));
     for (const { at, text } of [...textsOf(procedure, steps), ...joins]) {
-      if (at.field !== 'cue') {
-        for (const label of new Set<string>(text.match(LABEL) ?? [])) {
-          if (isLabel(label) && !lives(label)) say(at, 'label', label, text);
-        }
+      const { labels: named, names, positions } = linksIn(text);
+      for (const label of at.field === 'cue' ? [] : named) {
+        if (isLabel(label) && !lives(label)) say(at, 'label', label, text);
       }
-      for (const [, name] of text.matchAll(LIST)) if (dead(name!)) say(at, 'name', name!, text);
-      for (const [, name] of text.matchAll(PROCEDURE)) if (dead(name!)) say(at, 'name', name!, text);
-      for (const [name] of text.matchAll(POSITION)) say(at, 'position', name, text);
+      for (const name of names) if (dead(name)) say(at, 'name', name, text);
+      for (const name of positions) say(at, 'position', name, text);
     }
     for (const step of steps) {
       for (const { to } of step.branch) {

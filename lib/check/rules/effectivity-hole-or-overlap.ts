@@ -34,7 +34,7 @@ export const effectivityHoleOrOverlap = defineRule({
     const byStandard = Map.groupBy(held, (each) => each.standard);
     const sisters = others
       .read('variant', variantTitle(procedure.title))
-      .filter(({ of }) => of.id !== procedure.id && of.type === type && of.class === procedure.class);
+      .filter(({ of, tells }) => of !== procedure.id && tells.type === type && tells.class === procedure.class);
     const at = { step: '', field: 'effectivity.standards' };
     for (const [standard, all] of byStandard) {
       const tails = tailWords(all, today);
@@ -47,7 +47,7 @@ export const effectivityHoleOrOverlap = defineRule({
         const witness = inOrder(standards.join(', '), standard, `${tails}, standard ${standard}`);
         report({ at, message: 'hole', data, witness, cause, read });
       } else if (mine && others_.length > 0) {
-        const other = others_[0]!.of.title;
+        const other = others_[0]!.tells.title;
         const witness = inOrder(procedure.title, other, `${tails}, standard ${standard}`);
         report({ at, message: 'overlap', data: { tails, standard, other }, witness, cause, read });
       }

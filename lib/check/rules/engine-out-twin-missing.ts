@@ -1,3 +1,4 @@
+import { headOf } from '../corpus.ts';
 import { members } from '../family.ts';
 import { targetOf } from '../links.ts';
 import { plain } from '../names.ts';
@@ -35,9 +36,9 @@ export const engineOutTwinMissing = defineRule({
     const manoeuvres = manoeuvresOf(procedure);
     const twins = manoeuvres
       .flatMap((each) => others.read('twin', each))
-      .filter(({ of }) => of.id !== procedure.id && of.type === procedure.effectivity.type);
+      .filter(({ of, tells }) => of !== procedure.id && tells.type === procedure.effectivity.type);
     if (procedure.class === 'normal') {
-      if (manoeuvres.length === 0 || twins.some(({ of }) => of.class === TWIN)) return;
+      if (manoeuvres.length === 0 || twins.some(({ tells }) => tells.class === TWIN)) return;
       const at = { step: '', field: 'leavesTo' };
       const kept = procedure.leavesTo.find(
         (name) => /\bengine-out\b/i.test(name) && targetOf(name, procedure, library, others) !== null,
@@ -46,7 +47,7 @@ export const engineOutTwinMissing = defineRule({
       else
         report({ at, message: 'missing', data: { manoeuvre: manoeuvres.join(' and ') }, witness: absent('leavesTo') });
     }
-    const normal = twins.filter(({ of }) => of.class === 'normal');
+    const normal = twins.filter(({ tells }) => tells.class === 'normal');
     if (procedure.class !== TWIN || normal.length === 0) return;
     const own = twinOf(procedure, steps);
     const { title } = normal[0]!.tells;
@@ -56,34 +57,25 @@ export const engineOutTwinMissing = defineRule({
       const [word] = act.split(' ');
       if (own.skeleton.includes(act) || rationale.includes(word!)) continue;
       const witness = inOrder(title, procedure.title, `"${title}" has a ${act}, "${procedure.title}" has none`);
-      report({
-        at: { step: '', field: 'steps' },
-        message: 'skeleton',
-        data: { act, normal: title },
-        witness,
-        read: [act],
-      });
+      const at = { step: '', field: 'steps' };
+      report({ at, message: 'skeleton', data: { act, normal: title }, witness, read: [act] });
     }
     // A rationale of its own speaks for all differences; one that came along with the copy speaks for none.
     if (rationale !== '' && normal.every(({ tells }) => tells.rationale !== rationale)) return;
-    const ids = new Set(normal.map(({ of }) => of.id));
-    for (const { sister, relatives } of members(procedure, steps, others)) {
-      const theirs = relatives.find((each) => ids.has(each.of));
-      if (theirs === undefined || sister.reason) continue;
+    const ids = new Set(normal.map(({ of }) => of));
+    for (const { sister, heard: all } of members(procedure, steps, others)) {
+      const normalOne = all.find(({ of }) => ids.has(of));
+      if (normalOne === undefined || sister.reason) continue;
+      const { of, tells: theirs } = normalOne;
       const differing = (['trigger', 'who', 'verb', 'value'] as const).filter(
         (field) => sister[field] !== theirs[field],
       );
       const what = [...differing, ...(modesAgree(sister.modes, theirs.modes) ? [] : ['modes'])].join(', ');
       if (what === '') continue;
-      const data = { theirs: theirs.called, normal: theirs.title, what };
+      const data = { theirs: theirs.called, normal: headOf(others, of).title, what };
       const witness = inOrder(sister.called, theirs.called, `${sister.called} and ${theirs.called} differ in ${what}`);
-      report({
-        at: { step: sister.step, field: 'why' },
-        message: 'unmarked',
-        data,
-        witness,
-        read: [JSON.stringify(theirs)],
-      });
+      const at = { step: sister.step, field: 'why' };
+      report({ at, message: 'unmarked', data, witness, read: [JSON.stringify(theirs)] });
     }
   },
 });

@@ -11,6 +11,9 @@ import { branchGapOrOverlap } from './branch-gap-or-overlap.ts';
 import { branchGoesNowhere } from './branch-goes-nowhere.ts';
 import { buttonDoesNothing } from './button-does-nothing.ts';
 import { callWithoutAnswer } from './call-without-answer.ts';
+import { callsCollide } from './calls-collide.ts';
+import { cannotSlowDown } from './cannot-slow-down.ts';
+import { captureStartsBeforeYouAreReady } from './capture-starts-before-you-are-ready.ts';
 import { changedWithoutMark } from './changed-without-mark.ts';
 import { climbGradientShort } from './climb-gradient-short.ts';
 import { coldAltitudes } from './cold-altitudes.ts';
@@ -24,9 +27,11 @@ import { effectivityHoleOrOverlap } from './effectivity-hole-or-overlap.ts';
 import { elasticWords } from './elastic-words.ts';
 import { emptyReply } from './empty-reply.ts';
 import { engagedInWrongMode } from './engaged-in-wrong-mode.ts';
+import { engineNotReady } from './engine-not-ready.ts';
 import { engineOutPath } from './engine-out-path.ts';
 import { engineOutTwinMissing } from './engine-out-twin-missing.ts';
 import { entryExitStateMissing } from './entry-exit-state-missing.ts';
+import { fasterThanTheFlapMoves } from './faster-than-the-flap-moves.ts';
 import { feedbackUnanswered } from './feedback-unanswered.ts';
 import { flapAboveLimit } from './flap-above-limit.ts';
 import { flapSkip } from './flap-skip.ts';
@@ -34,14 +39,18 @@ import { flapTooHigh } from './flap-too-high.ts';
 import { flapTooSlow } from './flap-too-slow.ts';
 import { gateVsMinima } from './gate-vs-minima.ts';
 import { gatesOutOfOrder } from './gates-out-of-order.ts';
+import { gearLimits } from './gear-limits.ts';
 import { glideWithoutCourse } from './glide-without-course.ts';
 import { goAroundBelowAltitude } from './go-around-below-altitude.ts';
 import { handOverGap } from './hand-over-gap.ts';
+import { hardAltitudeMissed } from './hard-altitude-missed.ts';
+import { headDownLow } from './head-down-low.ts';
 import { highAerodrome } from './high-aerodrome.ts';
 import { holdAndTurbulence } from './hold-and-turbulence.ts';
 import { icingIncrement } from './icing-increment.ts';
 import { ifComesLast } from './if-comes-last.ts';
 import { initialClimbSpeed } from './initial-climb-speed.ts';
+import { interruptIt } from './interrupt-it.ts';
 import { invisibleTrigger } from './invisible-trigger.ts';
 import { killerItemTooFarBack } from './killer-item-too-far-back.ts';
 import { knobKillsCapture } from './knob-kills-capture.ts';
@@ -50,6 +59,7 @@ import { listTooLong } from './list-too-long.ts';
 import { liveBeforeReady } from './live-before-ready.ts';
 import { loopWithoutExit } from './loop-without-exit.ts';
 import { memoryNotInList } from './memory-not-in-list.ts';
+import { modeCheckTooLate } from './mode-check-too-late.ts';
 import { negativeWording } from './negative-wording.ts';
 import { noTrigger } from './no-trigger.ts';
 import { nobodyDoesIt } from './nobody-does-it.ts';
@@ -58,6 +68,7 @@ import { nobodyWatchesThePath } from './nobody-watches-the-path.ts';
 import { normalToNonNormalJoin } from './normal-to-non-normal-join.ts';
 import { notACommand } from './not-a-command.ts';
 import { notArmedToStop } from './not-armed-to-stop.ts';
+import { notEnoughTime } from './not-enough-time.ts';
 import { nowhereToResume } from './nowhere-to-resume.ts';
 import { oddOneOut } from './odd-one-out.ts';
 import { oldCopyStillShown } from './old-copy-still-shown.ts';
@@ -80,12 +91,18 @@ import { speedRestrictionsFight } from './speed-restrictions-fight.ts';
 import { speedUnprotected } from './speed-unprotected.ts';
 import { speedbrakeWithFlap } from './speedbrake-with-flap.ts';
 import { stableGateIncomplete } from './stable-gate-incomplete.ts';
+import { stableGateNotReachable } from './stable-gate-not-reachable.ts';
 import { staleSource } from './stale-source.ts';
+import { startleCase } from './startle-case.ts';
+import { stepNeverReached } from './step-never-reached.ts';
 import { supplementaryOverridesSilently } from './supplementary-overrides-silently.ts';
 import { targetOutsideBand } from './target-outside-band.ts';
 import { terrainFloor } from './terrain-floor.ts';
+import { thrustTimeLimit } from './thrust-time-limit.ts';
+import { tooFastIntoLevel } from './too-fast-into-level.ts';
 import { tooHighToFly } from './too-high-to-fly.ts';
 import { tooLowToTouch } from './too-low-to-touch.ts';
+import { tooMuchPerPilot } from './too-much-per-pilot.ts';
 import { trExpiredOrClashing } from './tr-expired-or-clashing.ts';
 import { trLost } from './tr-lost.ts';
 import { twoActionsOneStep } from './two-actions-one-step.ts';
@@ -112,6 +129,7 @@ export const rules: readonly Rule[] = [
   noTrigger,
   invisibleTrigger,
   twoTriggersOneMoment,
+  stepNeverReached,
   loopWithoutExit,
   branchGapOrOverlap,
   branchGoesNowhere,
@@ -143,7 +161,9 @@ export const rules: readonly Rule[] = [
   flapTooSlow,
   flapSkip,
   bandTooThin,
+  fasterThanTheFlapMoves,
   flapTooHigh,
+  gearLimits,
   targetOutsideBand,
   vrefDetentMismatch,
   icingIncrement,
@@ -155,6 +175,8 @@ export const rules: readonly Rule[] = [
   crossOverPoint,
   tooHighToFly,
   climbGradientShort,
+  thrustTimeLimit,
+  cannotSlowDown,
   speedbrakeWithFlap,
   wetAndContaminated,
   highAerodrome,
@@ -162,8 +184,12 @@ export const rules: readonly Rule[] = [
   reduceAndAccelerateOrder,
   tooLowToTouch,
   selectedAltitudeVsClearance,
+  hardAltitudeMissed,
   speedRestrictionsFight,
+  captureStartsBeforeYouAreReady,
+  tooFastIntoLevel,
   stableGateIncomplete,
+  stableGateNotReachable,
   gateVsMinima,
   nobodyWatchesThePath,
   coldAltitudes,
@@ -183,7 +209,15 @@ export const rules: readonly Rule[] = [
   goAroundBelowAltitude,
   oneControlTwoMeanings,
   automationOffTwin,
+  modeCheckTooLate,
   engagedInWrongMode,
+  callsCollide,
+  tooMuchPerPilot,
+  notEnoughTime,
+  headDownLow,
+  engineNotReady,
+  interruptIt,
+  startleCase,
   oneFleetTwoNumbers,
   sopAndListDisagree,
   oddOneOut,

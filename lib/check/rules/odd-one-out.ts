@@ -1,10 +1,11 @@
 import { ASPECTS } from '../aspects.ts';
-import { members, namesOf, type Relative } from '../family.ts';
+import { type Kin, members, namesOf, placesOf } from '../family.ts';
 import { defineRule } from '../rule.ts';
 import { inOrder } from '../witness.ts';
 
 /** Fewer than these in a family, and there is no majority to be other than. */
 const LEAST = 3;
+const sum = (kin: readonly Kin[]): number => kin.reduce((all, { count }) => all + count, 0);
 
 export const oddOneOut = defineRule({
   id: 'odd-one-out',
@@ -29,45 +30,35 @@ export const oddOneOut = defineRule({
   },
   run({ procedure, steps, others }, report) {
     const all = members(procedure, steps, others);
-    for (const { sister, relatives } of all) {
+    for (const { sister, kin } of all) {
       if (sister.reason) continue;
       for (const { what, field, of, comparable } of ASPECTS) {
         const mine = of(sister);
-        const compared = relatives.filter((each) => comparable?.(sister, each) ?? true);
-        if (compared.length + 1 < LEAST) continue;
-        const groups = Map.groupBy(compared, of);
-        const most = [...groups].find(([, group]) => group.length * 2 > compared.length + 1);
+        const compared = kin.filter((each) => comparable?.(sister, each.sister) ?? true);
+        const total = 1 + sum(compared);
+        if (total < LEAST) continue;
+        const most = [...Map.groupBy(compared, (each) => of(each.sister))].find(([, group]) => sum(group) * 2 > total);
         if (most === undefined || most[0] === mine) continue;
         const [theirs, group] = most;
-        const data = { what, mine, theirs, count: group.length, all: compared.length + 1, where: namesOf(group) };
-        const witness = inOrder(mine, theirs, `${sister.called}: "${mine}"; ${data.where}: "${theirs}"`);
+        const where = namesOf(group.flatMap((each) => each.called()));
+        const data = { what, mine, theirs, count: sum(group), all: total, where };
+        const witness = inOrder(mine, theirs, `${sister.called}: "${mine}"; ${where}: "${theirs}"`);
         const cause = `family ${sister.family} ${sister.step}`;
-        report({
-          at: { step: sister.step, field },
-          message: 'odd',
-          data,
-          witness,
-          cause,
-          read: [theirs, group.length],
-        });
+        report({ at: { step: sister.step, field }, message: 'odd', data, witness, cause, read: [theirs, sum(group)] });
       }
     }
-    for (const [index, second] of all.slice(1).entries()) {
-      const first = all[index]!;
+    for (const [index, { sister: second, heard }] of all.slice(1).entries()) {
+      const { sister: first, heard: before } = all[index]!;
       // A step that waits for a cue of its own has no neighbour.
-      if (!/^(then|after)\b/.test(second.sister.trigger)) continue;
-      if (first.sister.family === second.sister.family || second.sister.reason || first.sister.reason) continue;
-      const placed = new Map(first.relatives.map((each) => [each.of, each.place]));
-      const both = second.relatives.filter((each) => each.of !== procedure.id && placed.has(each.of));
-      const reversed = both.filter((each: Relative) => each.place < placed.get(each.of)!);
+      if (!/^(then|after)\b/.test(second.trigger)) continue;
+      if (first.family === second.family || second.reason || first.reason) continue;
+      const places = placesOf(before);
+      const both = [...placesOf(heard)].filter(([id]) => id !== procedure.id && places.has(id));
+      const reversed = both.filter(([id, { place }]) => place < places.get(id)!.place).map(([, step]) => step);
       if (both.length + 1 < LEAST || reversed.length * 2 <= both.length + 1) continue;
-      const data = { first: first.sister.called, second: second.sister.called, where: namesOf(reversed) };
-      const witness = inOrder(
-        data.second,
-        data.first,
-        `${data.where}: ${second.sister.object} before ${first.sister.object}`,
-      );
-      const at = { step: second.sister.step, field: 'family' };
+      const data = { first: first.called, second: second.called, where: namesOf(reversed.map((each) => each.called)) };
+      const witness = inOrder(data.second, data.first, `${data.where}: ${second.object} before ${first.object}`);
+      const at = { step: second.step, field: 'family' };
       report({ at, message: 'sequence', data, witness, read: reversed.map((each) => each.step) });
     }
   },

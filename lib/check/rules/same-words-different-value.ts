@@ -1,4 +1,4 @@
-import { members, namesOf, type Relative } from '../family.ts';
+import { type Kin, members, namesOf } from '../family.ts';
 import { defineRule } from '../rule.ts';
 import { modesAgree, type Sister } from '../sister.ts';
 import { inOrder } from '../witness.ts';
@@ -40,29 +40,36 @@ export const sameWordsDifferentValue = defineRule({
     good: '{steps: [{label: XX-01, family: gate-altitude, cue: height >= 1 000 ft AAL, who: PM, verb: set, object: altitude selector, value: 4 000 ft MSL, why: higher ground to the north}], others: [{steps: [{label: YY-01, family: gate-altitude, cue: height >= 1 000 ft AAL, who: PM, verb: set, object: altitude selector, value: 3 000 ft MSL}]}]}',
   },
   run({ procedure, steps, others }, report) {
-    for (const { sister, relatives } of members(procedure, steps, others)) {
+    for (const { sister, kin } of members(procedure, steps, others)) {
       if (sister.reason) continue;
       let same = 1;
-      const other = new Map<string, { field: Singled; who: Relative[] }>();
-      for (const relative of relatives) {
-        const field = onlyDifference(sister, relative);
-        if (field === 'none') same += 1;
-        if (field === null || field === 'none' || relative.reason) continue;
-        const key = `${field} ${relative[field]}`;
-        const there = other.get(key) ?? { field, who: [] };
-        there.who.push(relative);
-        other.set(key, there);
+      const other = new Map<string, { field: Singled; theirs: string; count: number; who: Kin[] }>();
+      for (const each of kin) {
+        const field = onlyDifference(sister, each.sister);
+        if (field === 'none') same += each.count;
+        if (field === null || field === 'none' || each.sister.reason) continue;
+        const theirs = each.sister[field];
+        const key = `${field} ${theirs}`;
+        const there = other.get(key) ?? { field, theirs, count: 0, who: [] };
+        other.set(key, { ...there, count: there.count + each.count, who: [...there.who, each] });
       }
-      const most = [...other.values()].sort((a, b) => b.who.length - a.who.length)[0];
+      const most = [...other.values()].sort((a, b) => b.count - a.count)[0];
       // Where more say it as it is said here, the others are asked.
-      if (most === undefined || most.who.length < same) continue;
-      const [mine, theirs] = [sister[most.field], most.who[0]![most.field]];
-      const where = namesOf(most.who);
+      if (most === undefined || most.count < same) continue;
+      const { field, theirs } = most;
+      const mine = sister[field];
+      const where = namesOf(most.who.flatMap((each) => each.called()));
       const witness = inOrder(mine, theirs, `${sister.called}: "${mine}"; ${where}: "${theirs}"`);
-      const at = { step: sister.step, field: FIELD[most.field] };
+      const at = { step: sister.step, field: FIELD[field] };
       const cause = `family ${sister.family} ${sister.step}`;
-      const data = { what: SINGLED[most.field], mine, theirs, where };
-      report({ at, message: 'differs', data, witness, cause, read: [theirs, most.who.length] });
+      report({
+        at,
+        message: 'differs',
+        data: { what: SINGLED[field], mine, theirs, where },
+        witness,
+        cause,
+        read: [theirs, most.count],
+      });
     }
   },
 });

@@ -1,5 +1,5 @@
 import { type Call, callsOf } from '../calls.ts';
-import type { Heard } from '../corpus.ts';
+import { type Heard, headOf } from '../corpus.ts';
 import { plain } from '../names.ts';
 import { defineRule } from '../rule.ts';
 import { soundAlike } from '../sound.ts';
@@ -45,11 +45,12 @@ export const soundAlikeCalls = defineRule({
     ]);
     const heard = procedure.phases.flatMap((phase) => oneOfEach(others.read('call', phase)));
     const said = new Set<string>();
-    const look = (call: Call, other: Call, where: string): void => {
+    const look = (call: Call, other: Call, of: string | null): void => {
       if (call.does === other.does || !soundAlike(call.words, other.words)) return;
       const pair = [call.words, other.words].sort().join('|');
       if (said.has(pair)) return;
       said.add(pair);
+      const where = of === null ? 'here' : headOf(others, of).title;
       const data = { words: call.words, other: other.words, where, does: call.does, otherDoes: other.does };
       const witness = inOrder(call.words, other.words, `"${call.words}" and "${other.words}"`);
       const cause = `sound-alike-calls ${pair}`;
@@ -62,8 +63,8 @@ export const soundAlikeCalls = defineRule({
         const at = { step: call.step, field: 'orderWords' };
         report({ at, message: 'reserved', data: { words: call.words, whose }, witness, read: [whose] });
       }
-      for (const other of mine.slice(index + 1)) look(call, other, 'here');
-      for (const { of, tells } of heard) if (of.id !== procedure.id) look(call, tells, of.title);
+      for (const other of mine.slice(index + 1)) look(call, other, null);
+      for (const { of, tells } of heard) if (of !== procedure.id) look(call, tells, of);
     }
   },
 });

@@ -1,3 +1,4 @@
+import { headOf } from '../corpus.ts';
 import { defineRule } from '../rule.ts';
 import { ELEMENT_NAMES, gateFigures, gatesOf, gateText, sinkIn, windowIn } from '../stable-gate.ts';
 import { absent, inOrder, wordsOf } from '../witness.ts';
@@ -41,7 +42,7 @@ export const stableGateIncomplete = defineRule({
     if (gates.length === 0 && phases.includes('approach') && phases.includes('landing') && WHOLE.has(procedure.class)) {
       report({ at: { step: '', field: 'steps' }, message: 'no-gate', witness: absent('steps') });
     }
-    const elsewhere = others.read('gate', 'stable').filter(({ of }) => of.id !== procedure.id);
+    const elsewhere = others.read('gate', 'stable').filter(({ of }) => of !== procedure.id);
     for (const gate of gates) {
       const step = steps.find((each) => each.id === gate.step)!;
       const at = { step: gate.step, field: 'value' };
@@ -77,13 +78,8 @@ export const stableGateIncomplete = defineRule({
       if (!ours && missing.length === 0 && other !== undefined) {
         const theirs = gateFigures(other.tells);
         const said = inOrder(mine, theirs, `${gate.called}: ${mine}; ${other.tells.called}: ${theirs}`);
-        report({
-          at,
-          message: 'differs',
-          data: { mine, theirs, where: other.of.title },
-          witness: said,
-          read: [theirs],
-        });
+        const data = { mine, theirs, where: headOf(others, other.of).title };
+        report({ at, message: 'differs', data, witness: said, read: [theirs] });
       }
     }
   },

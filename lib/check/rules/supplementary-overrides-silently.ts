@@ -1,4 +1,5 @@
 import type { Step } from '../../procedure/procedure.ts';
+import { headOf } from '../corpus.ts';
 import { members } from '../family.ts';
 import { defineRule } from '../rule.ts';
 import { inOrder, wordsOf } from '../witness.ts';
@@ -48,11 +49,12 @@ export const supplementaryOverridesSilently = defineRule({
     if (!SUPPLEMENTS.has(procedure.class)) return;
     const byId = new Map(steps.map((step) => [step.id as string, step]));
     const normals = new Map<string, string>();
-    for (const { sister, relatives } of members(procedure, steps, others)) {
+    for (const { sister, heard } of members(procedure, steps, others)) {
       const step = byId.get(sister.step)!;
-      const normal = relatives.find(
-        (each) => each.class === 'normal' && each.phases.some((phase) => procedure.phases.includes(phase)),
-      );
+      const normal = heard.find(({ of }) => {
+        const head = headOf(others, of);
+        return head.class === 'normal' && head.phases.some((phase) => procedure.phases.includes(phase));
+      })?.tells;
       if (normal === undefined) continue;
       const differing = (['trigger', 'who', 'verb', 'value'] as const).filter(
         (field) => sister[field] !== normal[field],

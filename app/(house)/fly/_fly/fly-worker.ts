@@ -1,7 +1,7 @@
 // Flying beside the page: a web worker that is told once what is flown and then answers one question after the other. Three of
 // them run: one for the slider, one for what takes longer and can be stopped, one for the checks, so that none waits for another.
 import { type Checked, checkProcedure } from '../../../../lib/check/check.ts';
-import { rulesUpTo } from '../../../../lib/check/stage.ts';
+import { rulesThatFly } from '../../../../lib/check/stage.ts';
 import { type Figure, figuresOf } from '../../../../lib/flight/figures.ts';
 import type { Interruption } from '../../../../lib/flight/interruptions.ts';
 import { STABLE } from '../../../../lib/flight/measures.ts';
@@ -124,7 +124,7 @@ function answer(question: FlyQuestion): void {
       return;
     }
     case 'check': {
-      const rules = rulesUpTo('submission').filter((rule) => rule.kind.includes('S'));
+      const rules = rulesThatFly();
       scope.postMessage({ id, kind: 'checked', checked: checkProcedure(procedure, { sheet, policy, library }, rules) });
     }
   }
