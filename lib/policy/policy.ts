@@ -42,13 +42,11 @@ const speeds = z.strictObject({
   areaLimit: z.strictObject({ speed: kt, below: ft }),
   crossCheck: z.strictObject({ at: kt, within: kt, thrustSetBy: kt }),
   /** Fastest in a hold, by level: each up to its altitude. */
-  hold: z
-    .strictObject({ low: holdLimit, middle: holdLimit, high: holdLimit })
-    .default({
-      low: { speed: 230, upTo: 14_000 },
-      middle: { speed: 240, upTo: 20_000 },
-      high: { speed: 265, upTo: 34_000 },
-    }),
+  hold: z.strictObject({ low: holdLimit, middle: holdLimit, high: holdLimit }).default({
+    low: { speed: 230, upTo: 14_000 },
+    middle: { speed: 240, upTo: 20_000 },
+    high: { speed: 265, upTo: 34_000 },
+  }),
 });
 
 const floors = z.strictObject({

@@ -36,6 +36,7 @@ const WITHOUT_VIEWER: Readonly<Record<string, string>> = {
   'permit.ts objection': 'the rule itself',
   'permit.ts may': 'the rule itself',
   'permit.ts permit': 'the rule itself',
+  'publication.ts refuseStops': 'a value',
   'revocation.ts listen': 'hears ids of sessions and drafts that ended',
   'said.ts said': 'a value',
   'said.ts holdsNul': 'a value',

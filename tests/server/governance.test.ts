@@ -1,5 +1,8 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { answerFinding } from '../../lib/server/answers.ts';
+import { askedAgain } from '../../lib/server/asked-again.ts';
 import { inForceAt } from '../../lib/server/audit.ts';
+import { desk } from '../../lib/server/desk.ts';
 import { openDraft, startDraft } from '../../lib/server/drafts.ts';
 import { readRecord } from '../../lib/server/record.ts';
 import { recommend } from '../../lib/server/reviews.ts';
@@ -18,6 +21,7 @@ import {
   restate,
   reword,
   STATEMENT,
+  silence,
   write,
 } from './house.ts';
 import { checkedOf } from './live-checks.ts';
@@ -102,4 +106,27 @@ test('an older revision of a source that the library has newer is asked once', a
   await write(drafter, draftId, cite('3'));
   expect(await found(drafter, draftId, 'stale-source')).toMatchObject([{ severity: 'ANSWER' }]);
   expect(await codeOf(submitDraft(drafter, draftId, ''))).toBe('answer-missing');
+});
+
+test('what an issue was signed with is asked again when its time is over', async () => {
+  const { drafter, auditor } = house.people;
+  house.setTime('2030-05-01T08:00:00Z');
+  const line = (await must(desk(drafter))).procedures[0]!;
+  const draftId = line.openDraftId!;
+  await write(drafter, draftId, restate('source', ''));
+  await write(drafter, draftId, silence);
+  const open = checkedOf(await must(openDraft(drafter, draftId))).findings.filter(
+    ({ severity }) => severity === 'ANSWER',
+  );
+  const reason = 'PF is on the radio at this moment, and the line checks heard the distance read twice';
+  for (const finding of open) await must(answerFinding(drafter, draftId, finding, reason));
+  await signed(draftId);
+  house.setTime('2030-06-01T08:00:00Z');
+  expect(await must(askedAgain(auditor, PROCEDURE_ID))).toMatchObject({ findings: [] });
+  house.setTime('2031-06-01T08:00:00Z');
+  const asked = await must(askedAgain(auditor, PROCEDURE_ID));
+  expect(asked?.findings.length).toBeGreaterThan(0);
+  expect(asked?.findings[0]).toMatchObject({ check: 'waived-forever', severity: 'ADVICE' });
+  expect(asked?.notChecked.map(({ check }) => check)).toEqual(['old-copy-still-shown']);
+  expect(await codeOf(askedAgain(auditor, 'pr_none'))).toBe('unknown');
 });
