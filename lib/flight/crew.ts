@@ -10,14 +10,6 @@ import { type Crew, type Part, partsOf } from './crew-parts.ts';
 import { outsideVoices } from './crew-voices.ts';
 import type { Duty } from './timeline.ts';
 
-/** Said beside every timeline. */
-const CREW_ASSUMPTIONS: readonly string[] = [
-  'each pilot does one thing at a time, and one voice is heard at a time',
-  'the captain flies',
-  'durations are those of the policy; a look that confirms what the other does takes none of its own',
-  'a controller speaks for as long as a radio call before a clearance counts as received',
-];
-
 const idOf = (step: StepId, part: string): string => `${step}/${part}`;
 /** The step that a duty belongs to; null: an outside voice or an interruption. */
 export function stepOfDuty({ id }: Duty): StepId | null {
