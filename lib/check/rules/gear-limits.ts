@@ -1,15 +1,7 @@
 import type { Trace } from '../../flight/trace.ts';
 import { speedBounds } from '../../procedure/cue.ts';
 import { formatNumber } from '../../units/format.ts';
-import {
-  conditionsWords,
-  eventMoment,
-  flightWitness,
-  knots,
-  sayUnflown,
-  sharesWords,
-  worstFlight,
-} from '../flown-worst.ts';
+import { conditionsWords, flightWitness, knots, sayUnflown, sharesWords, worstFlight } from '../flown-worst.ts';
 import { EXTEND, overOf, RETRACT } from '../gear-over.ts';
 import { defineRule } from '../rule.ts';
 import { wordsOf } from '../witness.ts';

@@ -65,7 +65,7 @@ function meeting(kt: number, mach: number): number {
     message.includes('meet'),
   );
   if (found?.witness.kind !== 'envelope') throw new Error('no witness');
-  return found.witness.at['altitude'] ?? 0;
+  return found.witness.at.altitude ?? 0;
 }
 
 it('345 kt and M 0.81 meet at 24 606 ft', () => expect(Math.abs(meeting(345, 0.81) - 24_606)).toBeLessThanOrEqual(20));
