@@ -127,7 +127,7 @@ export function raise(flight: Flight, rule: number, step: StepId | null): boolea
         });
       }
     } else flight.governs = true;
-    if (line.thrust === sheet.modes.manual) flight.hand ??= before.thrust === 'GOVERN' ? 'hold' : law.rating;
+    if (line.thrust === sheet.modes.manual) flight.hand ??= before.thrust === 'GOVERN' ? 'steady' : law.rating;
   }
   if (line.vertical !== before.vertical) {
     // A rate that is taken over is the one that is there.

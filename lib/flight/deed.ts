@@ -17,7 +17,7 @@ export type Deed = {
   /** ft MSL. */
   readonly altitude: number | null;
   readonly rate: number | null;
-  readonly thrust: 'take-off' | 'go-around' | 'continuous' | 'climb' | 'idle' | 'hold' | null;
+  readonly thrust: 'take-off' | 'go-around' | 'continuous' | 'climb' | 'idle' | 'steady' | null;
   readonly brake: boolean | null;
   readonly autopilot: boolean | null;
   /** Turns to the course of the conditions. */
@@ -50,7 +50,7 @@ function thrust(step: Step): Deed['thrust'] {
   if (/take-?off/.test(text)) return 'take-off';
   if (/climb/.test(text)) return 'climb';
   if (/idle|closed/.test(text)) return 'idle';
-  return /hold/.test(text) ? 'hold' : null;
+  return /hold/.test(text) ? 'steady' : null;
 }
 
 /** What of a deed hangs on the step and the mode table alone. */

@@ -73,7 +73,7 @@ export type Flight = {
   /** Whether this climb has a speed to reach, and whether it is below it now. */
   accelerates: boolean;
   accelerating: boolean;
-  hand: Rating | 'hold' | null;
+  hand: Rating | 'steady' | null;
   brake: boolean;
   /** A level that was pressed and not captured, ft MSL; null: the selected altitude. */
   level: number | null;

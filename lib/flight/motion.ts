@@ -36,7 +36,7 @@ const ROLLS = 1.2;
 const BANK_GAIN = 1.5;
 
 export type PathLaw = 'speed' | 'share' | 'rate' | 'capture' | 'level' | 'glide';
-export type ThrustLaw = 'rating' | 'govern' | 'hold';
+export type ThrustLaw = 'rating' | 'govern' | 'steady';
 
 /** All that an event may change. SI units. */
 export type Law = {

@@ -35,7 +35,7 @@ export function steer(
   law: Law,
   line: ModeLine,
   state: {
-    readonly hand: Rating | 'hold' | null;
+    readonly hand: Rating | 'steady' | null;
     readonly governs: boolean;
     readonly turned: boolean;
     readonly idleFirst: boolean;
@@ -54,9 +54,9 @@ export function steer(
       law.rating = 'idle';
     } else if (state.governs) {
       law.limit = law.rating === 'idle' ? 'go-around' : law.rating;
-      law.thrust = settings.govern === 'target' || state.turned ? 'govern' : 'hold';
+      law.thrust = settings.govern === 'target' || state.turned ? 'govern' : 'steady';
     }
-  } else if (state.hand === 'hold') law.thrust = 'hold';
+  } else if (state.hand === 'steady') law.thrust = 'steady';
   else if (state.hand !== null) {
     law.thrust = 'rating';
     law.rating = state.hand;

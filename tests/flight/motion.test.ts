@@ -47,7 +47,7 @@ function flown(parts: Partial<Law>, start: Start, seconds: number, each = 1): Fl
     trackSine: 0,
     trackCosine: 1,
     capture: 0.05 * G,
-    thrust: 'hold',
+    thrust: 'steady',
     rating: 'climb',
     limit: 'go-around',
     up: 0,

@@ -95,7 +95,7 @@ class Flight:
         shear = c["windGradient"] * KT / (1000 * FT)
         vc = indicated(v, h, c["temperature"])
 
-        if law["thrust"] in ("hold", "govern"):
+        if law["thrust"] in ("steady", "govern"):
             wanted = 0.0
             if law["thrust"] == "govern":
                 wanted = max(-1.2, min(1.2, (self.named(law["target"]) * KT - vc) / 6))

@@ -88,7 +88,7 @@ export const PAIRS: readonly Pair[] = [
       { law: { detent: 'F18' }, until: [['time', 21]] },
       { law: { gear: false }, until: [['capture', 3000]] },
       { law: { path: 'capture', altitude: 3000 }, until: [['for', 1]] },
-      { law: { thrust: 'hold' }, until: [['above', 2980]] },
+      { law: { thrust: 'steady' }, until: [['above', 2980]] },
     ],
   },
   {
