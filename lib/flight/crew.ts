@@ -39,7 +39,11 @@ export function dutiesOf(crew: Crew): readonly Duty[] {
     const last = Math.max(...waits.steps.map((id) => times.get(id)?.done ?? Number.NEGATIVE_INFINITY));
     const behind = !crew.forced(step) && gate > last + waits.lag + SAME_MOMENT;
     const measured = waits.duties.length === 0 || behind;
-    let follows = measured ? waits.duties : [...waits.duties, ...above(own[0]?.who, earlier, parts)];
+    // All that a flight takes as given is there at its first moment; a crew is told one thing after the other.
+    const told = waits.duties.length === 0 && gate === 0 ? lastOf(earlier.at(-1)?.id ?? step.id, parts) : [];
+    let follows = measured
+      ? [...waits.duties, ...(earlier.length > 0 ? told : [])]
+      : [...waits.duties, ...above(own[0]?.who, earlier, parts)];
     for (const part of own) {
       const ids = part.who.map((who) => idOf(step.id, part.who.length > 1 ? `${part.name} ${who}` : part.name));
       for (const [place, who] of part.who.entries()) {

@@ -36,6 +36,8 @@ export type Duty = {
 export type Span = {
   readonly duty: Duty;
   readonly trigger: number;
+  /** When its pilot was free for it: from here on it waited for the voice alone. */
+  readonly ready: number;
   readonly start: number;
   /** Where its words begin; the end where there are none. */
   readonly said: number;
@@ -88,7 +90,7 @@ export function timeline(duties: readonly Duty[], stretch: Stretch = () => 1): T
       const whole = stretch(duty);
       const from = duty.order === 'fixed' ? trigger : Math.max(trigger, duty.who === null ? 0 : free[duty.who]);
       const start = duty.order === 'fixed' || duty.speaks === null ? from : whenHeard(duty, from, whole, voice);
-      return [{ duty, trigger, start, end: start + duty.takes * whole }];
+      return [{ duty, trigger, ready: from, start, end: start + duty.takes * whole }];
     });
     let best: Candidate | null = null;
     for (const one of ready) {
@@ -102,7 +104,7 @@ export function timeline(duties: readonly Duty[], stretch: Stretch = () => 1): T
     const said = duty.speaks === null ? end : start + duty.speaks * stretch(duty);
     if (duty.speaks !== null) voice.push({ said, end });
     const slack = latest === null ? null : latest - end;
-    const span = { duty, trigger, start, said, end, late: start - trigger, slack };
+    const span = { duty, trigger, ready: best.ready, start, said, end, late: start - trigger, slack };
     spans.push(span);
     done.set(duty.id, span);
     waiting = waiting.filter((other) => other !== duty);
@@ -147,7 +149,7 @@ function deadlineOf({ deadline }: Duty, done: ReadonlyMap<string, Span>): number
   return behind === undefined ? null : behind.end + deadline.seconds;
 }
 
-type Candidate = { readonly duty: Duty; readonly trigger: number; readonly start: number; readonly end: number };
+type Candidate = Pick<Span, 'duty' | 'trigger' | 'ready' | 'start' | 'end'>;
 
 /** Nobody begins something where what fell due before would come a moment later and be put off for longer than that moment. */
 function givesWay(one: Candidate, other: Candidate): boolean {
@@ -184,8 +186,8 @@ function collisionsOf(spans: readonly Span[]): readonly Collision[] {
     const over = others
       .filter((first) => first.said < second.said || (first.said === second.said && first.duty.id < second.duty.id))
       .map((first) => ({ first, second, seconds: common(first, second.said, second.end), over: true }));
-    // Its words were due as soon as the hands before them would have been done.
-    const due = second.trigger + (second.said - second.start);
+    // Its words were due as soon as the hands before them would have been done; what kept the pilot is no collision.
+    const due = second.ready + (second.said - second.start);
     const held = others.map((first) => ({ first, second, seconds: common(first, due, second.said), over: false }));
     const worst = [...over, ...held].reduce<Collision | null>(
       (most, one) => (one.seconds > HAIR && (most === null || one.seconds > most.seconds) ? one : most),

@@ -17,7 +17,9 @@ const isLever = ({ step }: StepState): boolean => /\b(flap|gear) lever\b/i.test(
 
 const missed = (one: FlownOne, id: string): boolean =>
   one.trace.steps.some(({ step, left }) => step === id && left === 'its gate never came true');
-const flewOn = ({ trace }: FlownOne): boolean => trace.end.reason !== 'refused' && trace.end.reason !== 'limit';
+/** A flight that did not come to an end tells nothing of what would have come. */
+const BROKEN_OFF = new Set(['refused', 'limit', 'time']);
+const flewOn = ({ trace }: FlownOne): boolean => !BROKEN_OFF.has(trace.end.reason);
 
 export const stepNeverReached = defineRule({
   id: 'step-never-reached',
