@@ -10,6 +10,8 @@ import type { Conditions, Trace } from '../flight/trace.ts';
 import type { Aerodrome, Library } from '../library/library.ts';
 import type { Policy } from '../policy/policy.ts';
 import type { Phase, Procedure, Step } from '../procedure/procedure.ts';
+import { knotsToMetresPerSecond } from '../units/convert.ts';
+import { knots } from '../units/quantity.ts';
 import { placeOf, pointsOf } from './flown-points.ts';
 
 export type FlownOne = {
@@ -103,8 +105,23 @@ export function flownOver(procedure: Procedure, facts: FlownFacts): Flown {
       `from its entry, ${procedure.entry.vertical.join(' or ') || 'which names no mode'}, no flight comes down to the gate`,
     );
   }
-  return { flights: withCrew(procedure, facts, settings, traces), because: null, place, again };
+  const allowed = traces.filter((trace) => isAllowed(procedure, trace, policy));
+  if (allowed.length === 0)
+    return none('with one engine out no weight of the envelope has the climb that its limit asks for');
+  return { flights: withCrew(procedure, facts, settings, allowed), because: null, place, again };
 }
+
+/** Where a procedure says that the climb limits its weight, one engine out is flown up to that weight alone: the gross
+ *  gradient behind lift-off, (T - D) / W at the climb speed, is at least that of the second segment. */
+function isAllowed({ weightLimit }: Procedure, { samples, conditions }: Trace, { climb }: Policy): boolean {
+  if (conditions.enginesOut === 0 || !/\b(climb|gradient)\b/i.test(weightLimit)) return true;
+  const row = samples.height.findIndex((height) => height >= STEADY);
+  return (
+    row >= 0 && (100 * samples.excess[row]!) / knotsToMetresPerSecond(knots(samples.trueSpeed[row]!)) >= climb.second
+  );
+}
+/** ft AAL: the climb has begun and nothing has been retracted yet. */
+const STEADY = 100;
 
 /** What counts as stable: the landing detent and the gear, and the window of the policy. */
 function stableGate(procedure: Procedure, { sheet, policy }: FlownFacts): string {

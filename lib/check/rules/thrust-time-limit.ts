@@ -11,14 +11,13 @@ import {
 } from '../flown-worst.ts';
 import { defineRule } from '../rule.ts';
 
-const FULL = new Set(['TAKEOFF', 'GOAROUND', 'LATCHED']);
-
-/** s from the first moment flown (or the press) to the first thrust mode that is less; the whole flight where none comes. */
-export function timeAtFullThrust({ lines, end }: Trace): { readonly from: number; readonly to: number } | null {
-  const first = lines.findIndex(({ line }) => FULL.has(line.thrust));
+/** From the first moment above maximum continuous thrust to the first that is not, whatever the mode is called; the whole
+ *  flight where none comes. s; null: never above. */
+function timeAbove({ samples, end }: Trace, continuous: number): { readonly from: number; readonly to: number } | null {
+  const first = samples.thrust.findIndex((thrust) => thrust > continuous);
   if (first < 0) return null;
-  const last = lines.slice(first).find(({ line }) => !FULL.has(line.thrust));
-  return { from: lines[first]!.from, to: last?.from ?? end.time };
+  const last = samples.thrust.findIndex((thrust, row) => row > first && thrust <= continuous);
+  return { from: samples.time[first]!, to: last < 0 ? end.time : samples.time[last]! };
 }
 
 export const thrustTimeLimit = defineRule({
@@ -38,23 +37,34 @@ export const thrustTimeLimit = defineRule({
     long: 'Take-off thrust stands for {time} of the {limit} allowed at {weight}.',
   },
   examples: {
-    bad: '{class: engine-out, title: Engine-out take-off, phases: [take-off], entry: {flaps: [F12], gear: up}, exit: {flaps: [F0]}, envelope: {weight: {from: 66000, to: 68000}, detents: [F12]}, sheet: {limits: {takeOffThrustTime: {value: 60}}}, steps: [{cue: height >= 1 500 ft AAL, who: PM, verb: set, object: speed selector, value: clean speed}, {cue: flaps F0 indicated, who: PF, verb: move, object: thrust levers, value: maximum continuous}]}',
+    bad: '{class: engine-out, title: Engine-out take-off, phases: [take-off], entry: {flaps: [F12], gear: up}, exit: {flaps: [F0]}, envelope: {weight: {from: 66000, to: 68000}, detents: [F12]}, sheet: {limits: {takeOffThrustTime: {value: 60}}}, steps: [{cue: height >= 1 400 ft AAL, who: PF, verb: move, object: thrust levers, value: maximum continuous}]}',
     good: '{class: engine-out, title: Engine-out take-off, phases: [take-off], entry: {flaps: [F12], gear: up}, exit: {flaps: [F0]}, envelope: {weight: {from: 60000, to: 62000}, detents: [F12]}, steps: [{cue: height >= 400 ft AAL, who: PF, verb: move, object: thrust levers, value: maximum continuous}]}',
   },
   run({ procedure, flown, sheet, unasked }, report) {
     if (sayUnflown({ flown, unasked })) return;
     const limit = sheet.limits.takeOffThrustTime.value;
+    // A hair above, %: thrust that settles on the rating is the rating.
+    const continuous = sheet.thrust.maximumContinuous.value * 100 + 0.5;
     const time = (trace: Trace): number | null => {
-      const used = timeAtFullThrust(trace);
+      const used = timeAbove(trace, continuous);
       return used === null ? null : used.to - used.from;
     };
+    const isBroken = (trace: Trace): boolean =>
+      trace.end.reason === 'time' && timeAbove(trace, continuous)?.to === trace.end.time;
+    const broken = flown.flights.filter(({ trace }) => isBroken(trace));
+    if (broken.length > 0) {
+      const { conditions } = broken[0]!.trace;
+      const at = { step: procedure.steps[0]?.id ?? '', field: 'cue' };
+      unasked(`${broken.length} flights hardly climb and were broken off, such as ${conditionsWords(conditions)}`, at);
+    }
     const found = worstFlight(flown, ({ trace }) => {
+      if (isBroken(trace)) return null;
       const used = time(trace);
       return used !== null && used > limit ? used : null;
     });
     if (found === null) return;
     const { trace } = found.one;
-    const { from, to } = timeAtFullThrust(trace)!;
+    const { from, to } = timeAbove(trace, continuous)!;
     report({
       at: { step: procedure.steps[0]?.id ?? '', field: 'cue' },
       message: 'long',
