@@ -32,27 +32,20 @@ export type Flown = {
 
 type FlownFacts = { readonly sheet: Sheet; readonly policy: Policy; readonly library: Library | null };
 
-/** Each flight with its crew, reckoned when it is asked for. */
-function withCrew(
-  procedure: Procedure,
-  facts: FlownFacts,
-  { hands }: Settings,
-  traces: readonly Trace[],
-): readonly FlownOne[] {
+/** A flight with its crew, reckoned when it is asked for. */
+export function withCrew(procedure: Procedure, facts: FlownFacts, { hands }: Settings, trace: Trace): FlownOne {
   const { sheet, policy, library } = facts;
   const items = (step: Step): number | null => itemsOf(step, library);
   const forced = ({ object }: Step): boolean =>
     (hands.flap !== undefined && /\bflap/i.test(object)) || (hands.gear !== undefined && /\bgear\b/i.test(object));
-  return traces.map((trace) => {
-    const duties = () => dutiesOf({ procedure, trace, policy, sheet, items, forced });
-    let crew: Timeline | undefined;
-    let spread: Varied | undefined;
-    return {
-      trace,
-      crew: () => (crew ??= timeline(duties())),
-      varied: () => (spread ??= varied(duties(), policy.durations)),
-    };
-  });
+  const duties = () => dutiesOf({ procedure, trace, policy, sheet, items, forced });
+  let crew: Timeline | undefined;
+  let spread: Varied | undefined;
+  return {
+    trace,
+    crew: () => (crew ??= timeline(duties())),
+    varied: () => (spread ??= varied(duties(), policy.durations)),
+  };
 }
 
 /** How many items the list has that a step reads: as the step says, else as the library's list of that name has. */
@@ -108,7 +101,8 @@ export function flownOver(procedure: Procedure, facts: FlownFacts): Flown {
   const allowed = traces.filter((trace) => isAllowed(procedure, trace, policy));
   if (allowed.length === 0)
     return none('with one engine out no weight of the envelope has the climb that its limit asks for');
-  return { flights: withCrew(procedure, facts, settings, allowed), because: null, place, again };
+  const flights = allowed.map((trace) => withCrew(procedure, facts, settings, trace));
+  return { flights, because: null, place, again };
 }
 
 /** Where a procedure says that the climb limits its weight, one engine out is flown up to that weight alone: the gross

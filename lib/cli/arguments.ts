@@ -1,6 +1,7 @@
 import { parseArgs } from 'node:util';
 import { err, ok, type Result } from '../base/result.ts';
-import { nearest } from '../gate/nearest.ts';
+import { type FlyCommand, readFly } from './fly-arguments.ts';
+import { meant } from './meant.ts';
 
 export const FORMATS = ['text', 'json', 'sarif'] as const;
 export type Format = (typeof FORMATS)[number];
@@ -19,11 +20,12 @@ export type CheckCommand = {
 };
 export type Command =
   | CheckCommand
+  | FlyCommand
   | { readonly name: 'explain'; readonly words: readonly string[] }
   | { readonly name: 'schema'; readonly of: SchemaName }
   | { readonly name: 'help' };
 
-const COMMANDS = ['check', 'explain', 'schema', 'help'];
+const COMMANDS = ['check', 'fly', 'explain', 'schema', 'help'];
 const OPTIONS = {
   sheet: { type: 'string', multiple: true },
   policy: { type: 'string' },
@@ -35,12 +37,13 @@ const OPTIONS = {
 
 /** What was asked for; else a sentence that says what is wrong with the way it was asked. */
 export function readArguments(args: readonly string[]): Result<Command, string> {
-  const read = parsed(args);
+  if (args[0] === 'fly' && !args.includes('--help') && !args.includes('-h')) return readFly(args.slice(1));
+  const read = parsed(args[0] === 'fly' ? ['help'] : args);
   if (!read.ok) return read;
   const { values, positionals } = read.value;
   const [name, ...rest] = positionals;
   if (values.help || name === 'help') return ok({ name: 'help' });
-  if (name === undefined) return err('A command is expected: check, explain or schema.');
+  if (name === undefined) return err('A command is expected: check, fly, explain or schema.');
   if (name !== 'check' && Object.keys(values).length > 0) return err(`${name} takes no options.`);
   switch (name) {
     case 'check':
@@ -92,9 +95,4 @@ function schemaCommand(rest: readonly string[]): Result<Command, string> {
   const of = SCHEMAS.find((known) => known === rest[0]);
   if (of !== undefined && rest.length === 1) return ok({ name: 'schema', of });
   return err(`The schema of what? One of ${SCHEMAS.join(', ')}.${meant(rest[0] ?? '', SCHEMAS)}`);
-}
-
-function meant(typed: string, known: readonly string[], mark = ''): string {
-  const near = nearest(typed, known);
-  return near === null ? '' : ` Did you mean ${mark}${near}?`;
 }

@@ -9,6 +9,14 @@ const HELP = `cuewright check FILES…     check procedures; - is standard input
   --library DIR            the operator's library
   --format text|json|sarif how to say it; text when left out
   --strict                 end with 3 when something could not be checked
+cuewright fly FILE         fly a procedure: assumptions, events, two pilots, the worst case, and the checks that need time
+  --weight 58t             without it the worst of all weights; kg will do
+  --wind -10               kt along the track, tail wind negative; calm when left out
+  --temperature ISA+25     from standard
+  --elevation 5430         ft
+  --detent F6 --standard A what is planned; the procedure's own when left out
+  --sheet, --policy, --library as for check
+  --format text|json|csv   csv: one row a second, header in lib/cli/format.md
 cuewright explain          all checks; with words, those that have them all
 cuewright explain ID       what one check asks, why, and an example; its number will do
 cuewright schema procedure|sheet|library|policy
@@ -16,6 +24,7 @@ cuewright schema procedure|sheet|library|policy
 cuewright help
 
 check ends with 0: no STOP · 1: at least one STOP · 2: something could not be read · 3: with --strict, not all could be checked
+fly ends likewise; with 2 also when it could not be flown under these conditions
 Not for dispatch. Nothing here says that a procedure is safe: it says which properties were checked, over which ranges.
 `;
 
@@ -42,6 +51,8 @@ async function run(command: Command): Promise<number> {
       return EXIT.clear;
     case 'check':
       return (await import('./check-command.ts')).check(command);
+    case 'fly':
+      return (await import('./fly-command.ts')).fly(command);
     case 'explain':
       return (await import('./explain-command.ts')).explain(command.words);
     case 'schema':

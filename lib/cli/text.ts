@@ -82,7 +82,7 @@ const openAnswerText = ({ kind, check, line, column, called, because, reason }: 
 const whichText = ({ check, at }: ReportedNotChecked): string =>
   at === null ? check : `${check} at ${at.called} (${at.line}:${at.column})`;
 
-function unreadableText({ file, problems }: Unreadable): string {
+export function unreadableText({ file, problems }: Unreadable): string {
   const lines = problems.map(({ line, column, message, expected, fix }) => {
     const wanted = expected.length === 0 ? '' : ` Expected: ${expected.join(', ')}.`;
     return `${nameOf(file)}:${line}:${column} can't be read: ${message}${wanted}${fix === undefined ? '' : ` ${fix}`}`;

@@ -21,7 +21,7 @@ describe('what is asked for', () => {
   });
 
   test.each([
-    [[], 'A command is expected: check, explain or schema.'],
+    [[], 'A command is expected: check, fly, explain or schema.'],
     [['chek', 'a.yaml'], 'There is no command "chek". Did you mean check?'],
     [['check'], 'No procedure is named: give files, or - for standard input.'],
     [['check', '-', '-'], 'Standard input can be read once: one - is enough.'],
