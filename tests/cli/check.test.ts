@@ -1,6 +1,7 @@
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { rules } from '../../lib/check/rules/index.ts';
+import { rulesUpTo } from '../../lib/check/stage.ts';
 import { procedureNames, seedText } from '../kit/seed.ts';
 import { changed, cuewright, folderWith, lineOf, reported } from './command.ts';
 
@@ -103,7 +104,7 @@ describe('what is given', () => {
       sheet: null,
       remarks: ['The procedure is for TN-182; there is a sheet of VQ-48 (tests/kit/other-sheet.yaml).'],
     });
-    const needing = rules
+    const needing = rulesUpTo('submission')
       .filter(({ needs, phases }) => needs.includes('sheet') && phases === 'all')
       .map(({ id }) => id);
     expect(procedure!.notChecked.map(({ check }) => check)).toEqual(expect.arrayContaining(needing));

@@ -30,7 +30,9 @@ let copies = 0;
 /** One more procedure with the same steps. */
 const another = (): string => {
   copies += 1;
-  return PROCEDURE.replaceAll(PROCEDURE_ID, `pr_copy${copies}`).replaceAll('DT-', `D${copies}-`);
+  return PROCEDURE.replaceAll(PROCEDURE_ID, `pr_copy${copies}`)
+    .replaceAll('DT-', `D${copies}-`)
+    .replaceAll('family: ', `family: c${copies}-`);
 };
 const sign = (viewer: Viewer, candidateId: string, sha256: string) =>
   codeOf(signCandidate(viewer, candidateId, { sha256, password: PASSWORD, effectiveFrom: null }));

@@ -2,7 +2,7 @@
 // gives a member of operator B: `unknown` where it names a thing, `own` where it answers from B's own rows.
 import * as aircraft from '../../lib/server/aircraft.ts';
 import * as answers from '../../lib/server/answers.ts';
-import { askedAgain } from '../../lib/server/asked-again.ts';
+import * as askedAgain from '../../lib/server/asked-again.ts';
 import * as audit from '../../lib/server/audit.ts';
 import * as desk from '../../lib/server/desk.ts';
 import * as drafts from '../../lib/server/drafts.ts';
@@ -24,6 +24,7 @@ import { CHANGE, PASSWORD, PROCEDURE, PROCEDURE_ID, STATEMENT } from './house.ts
 export const MODULES = {
   aircraft,
   answers,
+  askedAgain,
   audit,
   desk,
   drafts,
@@ -85,6 +86,7 @@ export const TABLE: readonly Row[] = [
   row('exportDraft', READ_DRAFTS, 'unknown', (who, { draft }) => drafts.exportDraft(who, draft)),
   row('draftHistory', READ_DRAFTS, 'unknown', (who, { draft }) => drafts.draftHistory(who, draft)),
   row('createProcedure', WRITE, 'own', (who) => drafts.createProcedure(who, { title: 'New', change: CHANGE })),
+  row('askedAgain', READ_CANDIDATES, 'unknown', (who) => askedAgain.askedAgain(who, PROCEDURE_ID)),
   row('startDraft', WRITE, 'unknown', (who) => drafts.startDraft(who, PROCEDURE_ID, CHANGE)),
   row('importProcedureFile', WRITE, 'own', (who) => drafts.importProcedureFile(who, file(PROCEDURE))),
   row('readJournal', READ_DRAFTS, 'unknown', (who, { draft }) => journal.readJournal(who, draft)),
@@ -117,7 +119,6 @@ export const TABLE: readonly Row[] = [
   row('inForce', ROLES, 'unknown', (who) => reading.inForce(who, 'Q-AAA')),
   row('readIssue', ROLES, 'unknown', (who) => reading.readIssue(who, 'Q-AAA', PROCEDURE_ID)),
   row('oldIssue', ROLES, 'unknown', (who) => reading.oldIssue(who, PROCEDURE_ID, 1)),
-  row('askedAgain', READ_CANDIDATES, 'unknown', (who) => askedAgain(who, PROCEDURE_ID)),
   row('issuesOf', ROLES, 'unknown', (who) => reading.issuesOf(who, PROCEDURE_ID)),
   row('acknowledge', PILOTS, 'unknown', (who) => reading.acknowledge(who, receipt)),
   row('readRecord', RECORD, 'own', (who) => record.readRecord(who, {})),
