@@ -32,7 +32,7 @@ const another = (): string => {
   copies += 1;
   return PROCEDURE.replaceAll(PROCEDURE_ID, `pr_copy${copies}`)
     .replaceAll('DT-', `D${copies}-`)
-    .replaceAll('family: ', `family: c${copies}-`);
+    .replace(/^title: .*/m, `title: Trial ${copies}`);
 };
 const sign = (viewer: Viewer, candidateId: string, sha256: string) =>
   codeOf(signCandidate(viewer, candidateId, { sha256, password: PASSWORD, effectiveFrom: null }));
