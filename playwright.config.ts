@@ -43,11 +43,11 @@ export default defineConfig({
       ],
     },
   },
-  // The starts and the typing are timed, so they run before the journeys and not beside them.
+  // The starts, the typing and the slider are timed, so they run before the journeys and not beside them.
   projects: [
     { name: 'starts', testMatch: 'start.spec.ts' },
-    { name: 'typing', testMatch: 'typing.spec.ts', dependencies: ['starts'] },
-    { name: 'journeys', testIgnore: ['start.spec.ts', 'typing.spec.ts'], dependencies: ['typing'] },
+    { name: 'speed', testMatch: 'speed.spec.ts', dependencies: ['starts'] },
+    { name: 'journeys', testIgnore: ['start.spec.ts', 'speed.spec.ts'], dependencies: ['speed'] },
   ],
   webServer: {
     command: `"${path.join(import.meta.dirname, 'node_modules', 'node', 'bin', 'node')}" lib/boot/up.ts --demo`,

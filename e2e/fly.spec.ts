@@ -1,60 +1,12 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { checkedNow, openStep, retype, saved, startDraft } from './kit/draft.ts';
+import { fly } from './kit/fly.ts';
 import { asPerson, PHONE } from './kit/people.ts';
 
-/** From the list of procedures to the flight of the issue in force. */
-async function fly(page: Page, title: string): Promise<void> {
-  await page.goto('/procedures');
-  await page.getByRole('link', { name: title, exact: true }).click();
-  await page
-    .getByRole('link', { name: /^Issue \d+$/ })
-    .first()
-    .click();
-  await page.getByRole('link', { name: 'Fly it' }).click();
-  await expect(page.locator('[data-flown="speed"]')).toBeAttached({ timeout: 30_000 });
-}
 const worst = (page: Page) => page.getByRole('region', { name: 'Worst case' });
 const cursor = (page: Page) => page.getByRole('slider', { name: /Moment of the flight/ });
 const reading = (page: Page) => page.locator('[data-reading]');
-
-test('the weight slider answers at once, and everything follows it', async ({ browser }) => {
-  test.setTimeout(180_000);
-  const page = await asPerson(browser, 'drafter', '/procedures');
-  await fly(page, 'Go-around, all engines');
-  // The slower questions of the opening are over before the slider is timed.
-  await expect(page.getByText(/found by the checks that need time/)).toBeVisible({ timeout: 90_000 });
-  await expect(page.getByText(/with hands ±2 s/).first()).toBeVisible({ timeout: 30_000 });
-  const times = await page.evaluate(async () => {
-    const slider = document.querySelector<HTMLInputElement>('input[type="range"][aria-label="Weight"]')!;
-    const drawn = document.querySelector('[data-flown="speed"]')!;
-    const put = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')!.set!;
-    const once = (weight: number): Promise<number> =>
-      new Promise((resolve) => {
-        const began = performance.now();
-        const watch = new MutationObserver(() => {
-          watch.disconnect();
-          requestAnimationFrame(() => resolve(performance.now() - began));
-        });
-        watch.observe(drawn, { attributes: true, attributeFilter: ['d'] });
-        put.call(slider, String(weight));
-        slider.dispatchEvent(new Event('input', { bubbles: true }));
-      });
-    const all: number[] = [];
-    for (let turn = 0; turn < 30; turn += 1) all.push(await once(48_000 + turn * 600));
-    return all;
-  });
-  // The first ones warm the compiler up, as a hand on a slider does within its first half second.
-  const sorted = times.slice(8).sort((a, b) => a - b);
-  const median = sorted[sorted.length >> 1]!;
-  test.info().annotations.push({
-    type: 'slider to drawing, ms',
-    description: `${median.toFixed(1)}, most ${sorted.at(-1)!.toFixed(1)}`,
-  });
-  expect(median).toBeLessThan(50);
-  await expect(page.getByRole('region', { name: 'Assumptions' })).toContainText('65.4 t');
-  await page.context().close();
-});
 
 test('assumptions first, then one cursor over all charts by keys and by hand', async ({ browser }) => {
   const page = await asPerson(browser, 'drafter', '/procedures');
@@ -229,10 +181,10 @@ for (const [size, options] of [
       expect(
         violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(' ')).join(' | ')}`),
       ).toEqual([]);
-      const wider = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      );
-      expect(wider).toBeLessThanOrEqual(0);
+      // Charts take the width that is there once they have seen it.
+      const wider = () =>
+        page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+      await expect.poll(wider).toBeLessThanOrEqual(0);
       // Drawn at its real size: the figures in it are not scaled down.
       const scale = await page.getByRole('img', { name: /^Speed against time/ }).evaluate((svg) => {
         const drawn = (svg as unknown as SVGSVGElement).viewBox.baseVal.width;

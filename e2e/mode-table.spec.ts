@@ -40,7 +40,7 @@ test('the mode table of the next revision, edited by keyboard', async ({ browser
 
   // What was typed outlives the page; a condition is read as gate notation, and asked for by its name.
   await page.reload();
-  await expect(cell('then, vertical')).toHaveValue('ASCENT');
+  await expect(cell('then, vertical')).toHaveValue('ASCENT', { timeout: 30_000 });
   await page.getByRole('button', { name: 'Add condition' }).click();
   await page.keyboard.type('low');
   await page.keyboard.press('Tab');
