@@ -7,7 +7,7 @@ import type { Policy } from '../policy/policy.ts';
 import type { Procedure } from '../procedure/procedure.ts';
 import type { Tx } from './db.ts';
 import { governanceFor } from './governance.ts';
-import { fleetOf, libraryOf, othersOf } from './library-facts.ts';
+import { fleetOf, type Heard, libraryOf, othersOf } from './library-facts.ts';
 import { namesOf } from './names.ts';
 import type { Standing } from './permit.ts';
 
@@ -23,6 +23,7 @@ export async function factsFor(
   tx: Tx,
   { operatorId, at }: Pick<Standing, 'operatorId' | 'at'>,
   procedure: Procedure,
+  least: Heard = 'drafted',
 ): Promise<Facts> {
   const { id, effectivity } = procedure;
   const { type } = effectivity;
@@ -36,7 +37,7 @@ export async function factsFor(
     policy: policy ? (JSON.parse(policy.content) as Policy) : null,
     policyVersion: policy?.version ?? null,
     library: await libraryOf(tx, operatorId),
-    others: await othersOf(tx, operatorId, id, at),
+    others: await othersOf(tx, operatorId, id, at, least),
     fleet: await fleetOf(tx, operatorId, type),
     governance: await governanceFor(tx, { operatorId, at }, procedure),
   };

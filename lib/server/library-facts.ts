@@ -72,8 +72,17 @@ export async function fleetOf(tx: Tx, operatorId: string, type: string): Promise
 const MOST_KEPT = 2_000;
 const kept = new Map<string, Told>();
 
-/** All other procedures of the operator: as in force, else as last submitted, else as last drafted. */
-export async function othersOf(tx: Tx, operatorId: string, procedureId: string, at: Date): Promise<readonly Told[]> {
+/** The least far that a text must have come to be heard: what is only drafted may never hold somebody's signature. */
+export type Heard = 'drafted' | 'submitted';
+
+/** All other procedures of the operator: as in force, else as last submitted, else, where asked, as last drafted. */
+export async function othersOf(
+  tx: Tx,
+  operatorId: string,
+  procedureId: string,
+  at: Date,
+  least: Heard,
+): Promise<readonly Told[]> {
   const all = await tx.procedure.findMany({
     where: { operatorId, id: { not: procedureId } },
     orderBy: { id: 'asc' },
@@ -99,6 +108,7 @@ export async function othersOf(tx: Tx, operatorId: string, procedureId: string, 
   const others: Told[] = [];
   for (const id of ids) {
     const candidate = candidateOf.get(id);
+    if (candidate === undefined && least !== 'drafted') continue;
     const told =
       candidate === undefined
         ? await draftTold(tx, operatorId, id, labels.get(id) ?? {})

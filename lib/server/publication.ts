@@ -18,7 +18,7 @@ export async function checkPublication(
   procedure: Procedure,
   governance: Governance,
 ): Promise<AtPublication> {
-  const facts = await factsFor(tx, standing, procedure);
+  const facts = await factsFor(tx, standing, procedure, 'submitted');
   const rules = rulesUpTo('publication').filter((rule) => rule.stage === 'publication');
   const { findings, notChecked, crashed } = checkProcedure(procedure, { ...facts, governance }, rules);
   if (crashed.length > 0) {

@@ -3,7 +3,7 @@ import { openDraft } from '../../lib/server/drafts.ts';
 import { appendUpdate, keepSnapshot, readJournal } from '../../lib/server/journal.ts';
 import { verifyRecord } from '../../lib/server/record.ts';
 import { openCandidate, recommend, sendBack } from '../../lib/server/reviews.ts';
-import { refuseCandidate, signCandidate } from '../../lib/server/signing.ts';
+import { openForSigning, refuseCandidate, signCandidate } from '../../lib/server/signing.ts';
 import { submitDraft, withdrawCandidate } from '../../lib/server/submission.ts';
 import type { Viewer } from '../../lib/server/within.ts';
 import {
@@ -118,6 +118,24 @@ test('two signatures at once make one issue, and one at a time is under review',
   expect(codes.sort()).toEqual(['done', 'not-waiting']);
   const draft = await must(openDraft(drafter, nextDraftId));
   expect(draft).toMatchObject({ state: 'open', procedureId, base: { number: 1 } });
+});
+
+test("a draft of the same name holds nobody's signature, a submitted text does", async () => {
+  const { drafter, captain, approver } = house.people;
+  const text = another();
+  const twin = text.replaceAll(`pr_copy${copies}`, 'pr_twin').replaceAll(`D${copies}-`, 'TW-');
+  const submitted = async (file: string) => {
+    const { draftId } = await importDraft(drafter, file);
+    return { draftId, ...(await must(submitDraft(drafter, draftId, ''))) };
+  };
+  const { candidateId, sha256 } = await submitted(text);
+  await must(recommend(captain, candidateId, STATEMENT));
+  const drafted = await importDraft(drafter, twin);
+  expect((await must(openForSigning(approver, candidateId))).atPublication.findings.map(({ check }) => check)).toEqual([
+    'live-before-ready',
+  ]);
+  await must(submitDraft(drafter, drafted.draftId, ''));
+  expect(await sign(approver, candidateId, sha256)).toBe('stop-open');
 });
 
 test('a snapshot spares the start of the journal and never goes back', async () => {
