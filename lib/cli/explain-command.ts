@@ -38,7 +38,7 @@ function page(rule: Rule): string {
     `Source\n${indented(wrapped(sourceWords(rule)))}`,
     [
       `Asks       ${kindWords(kind)}`,
-      `From       ${stage}`,
+      `From       ${kind.includes('S') ? 'where the procedure is flown: Fly it, cuewright fly' : stage}`,
       `Phases     ${phaseWords(rule)}`,
       `Needs      ${needWords(rule)}`,
       `Reads      ${readWords(rule)}`,

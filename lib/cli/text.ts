@@ -45,7 +45,7 @@ function procedureText(procedure: ProcedureReport): string {
     ...remarks.map((remark) => `  ${remark}`),
     ...byCause(procedure.findings).flatMap(({ findings }) => groupText(findings)),
     ...procedure.openAnswers.map(openAnswerText),
-    `  checked for ${counted(checked.rules.length, 'property', 'properties')} over ${checked.envelope}`,
+    `  checked for ${counted(checked.rules.length, 'property', 'properties')} over ${checked.envelope}; those that need a flight are asked by cuewright fly`,
     ...[...reasons].map(([because, all]) => `  not checked, because ${because}: ${all.map(whichText).join(', ')}`),
     ...crashed.map(({ check, error }) => `  not checked, because the check itself failed: ${check} (${error})`),
   ].join('\n');

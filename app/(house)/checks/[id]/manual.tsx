@@ -15,7 +15,7 @@ export function Manual({ rule }: { rule: Rule }) {
   const facts = [
     ['Severity', `${rule.severity}: ${SEVERITY_WORDS[rule.severity]}`],
     ['Asks', kindWords(rule.kind)],
-    ['From', rule.stage],
+    ['From', rule.kind.includes('S') ? 'where the procedure is flown, under Fly it' : rule.stage],
     ['Phases', phaseWords(rule)],
     ['Needs', needWords(rule)],
     ['Reads', readWords(rule)],

@@ -66,6 +66,7 @@ export function FindingsPanel({ open, checking }: { open: OpenDraft; checking: C
               </span>
             ))}
           </p>
+          <p>The checks that need a flight and two pilots are not among them: they are asked under “Fly it”.</p>
           {checked.checked.library && (
             <p>
               Against the operator’s library and {open.others?.length ?? 0} other procedures as they stood when this
